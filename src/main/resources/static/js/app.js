@@ -1,0 +1,55 @@
+// Behaviour that every page shares: unsaved work, a lost session, confirmations.
+(() => {
+  'use strict';
+
+  let unsaved = false;
+
+  const guarded = () => document.querySelector('form[data-guard]');
+
+  document.addEventListener('input', (event) => {
+    if (event.target.closest('form[data-guard]')) {
+      unsaved = true;
+      document.body.classList.add('unsaved');
+    }
+  });
+
+  document.addEventListener('submit', (event) => {
+    const question = event.target.dataset.confirm;
+    if (question && !window.confirm(question)) {
+      event.preventDefault();
+      return;
+    }
+    unsaved = false;
+  });
+
+  window.addEventListener('beforeunload', (event) => {
+    if (unsaved && guarded()) {
+      event.preventDefault();
+    }
+  });
+
+  // A preview that meets an expired session must not lose what stands on the page: say so and leave it alone.
+  document.addEventListener('htmx:responseError', (event) => {
+    const status = event.detail.xhr.status;
+    let banner = document.getElementById('lost');
+    if (!banner) {
+      banner = document.createElement('p');
+      banner.id = 'lost';
+      banner.className = 'problem';
+      banner.setAttribute('role', 'alert');
+      document.querySelector('main').prepend(banner);
+    }
+    banner.textContent = status === 401 || status === 403
+      ? 'You are signed out or may not do this. What you typed is still on this page: sign in again in another tab, then go on here.'
+      : 'The server could not answer (' + status + '). What you typed is still on this page.';
+  });
+  document.addEventListener('htmx:sendError', () => {
+    document.dispatchEvent(new CustomEvent('htmx:responseError', { detail: { xhr: { status: 'no connection' } } }));
+  });
+  document.addEventListener('htmx:beforeSwap', () => {
+    const banner = document.getElementById('lost');
+    if (banner) {
+      banner.remove();
+    }
+  });
+})();
