@@ -1,0 +1,72 @@
+package org.stillrail.library;
+
+import java.math.BigDecimal;
+import java.util.List;
+import org.stillrail.electrical.capacitor.Technology;
+
+/**
+ * What one revision of a part says: the datasheet's figures, where they stand, and which model the part lends to banks.
+ * SI units; null where the datasheet says nothing.
+ *
+ * @param tolerancePercent    capacitance tolerance as minus and plus per cent, both 0 or positive
+ * @param losses              the datasheet's ESR and loss-tangent figures, in the order entered
+ * @param inductanceH         equivalent series inductance; or derived from {@code selfResonanceHz} where only that is given
+ * @param dielectricCode      class code of a ceramic, such as X7R
+ * @param heightM             height over the board
+ * @param cost                of one part, in the team's currency
+ */
+public record PartDocument(
+        String partNumber,
+        String maker,
+        Technology technology,
+        double capacitanceF,
+        Tolerance tolerancePercent,
+        double ratedVoltageV,
+        List<LossFigure> losses,
+        Double inductanceH,
+        Double selfResonanceHz,
+        RippleRating rippleRating,
+        Double temperatureMinC,
+        Double temperatureMaxC,
+        Endurance endurance,
+        String dielectricCode,
+        String caseSize,
+        Double lengthM,
+        Double widthM,
+        Double heightM,
+        BigDecimal cost,
+        DatasheetReference datasheet,
+        ModelChoice model,
+        String note) {
+
+    public PartDocument {
+        losses = losses == null ? List.of() : List.copyOf(losses);
+    }
+
+    public PartDocument withModel(ModelChoice choice) {
+        return new PartDocument(partNumber, maker, technology, capacitanceF, tolerancePercent, ratedVoltageV, losses, inductanceH,
+                selfResonanceHz, rippleRating, temperatureMinC, temperatureMaxC, endurance, dielectricCode, caseSize, lengthM, widthM,
+                heightM, cost, datasheet, choice, note);
+    }
+
+    /** For example 20 and 20, or 20 and 80. */
+    public record Tolerance(double minusPercent, double plusPercent) {
+    }
+
+    /** Largest rms ripple current in A with the frequency and temperature it is stated at. */
+    public record RippleRating(double currentA, Double frequencyHz, Double temperatureC) {
+    }
+
+    /** Life test: hours at a temperature. */
+    public record Endurance(double hours, double temperatureC) {
+    }
+
+    /** Where the figures were read. */
+    public record DatasheetReference(String document, String revision, String page) {
+
+        @Override
+        public String toString() {
+            return document + (revision == null ? "" : ", revision " + revision) + (page == null ? "" : ", page " + page);
+        }
+    }
+}
