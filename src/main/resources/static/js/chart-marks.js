@@ -68,15 +68,10 @@
     });
   }
 
+  // On one line, else a word a line, else not at all: half a name helps nobody.
   function fitted(ctx, text, room) {
-    if (ctx.measureText(text).width <= room) {
-      return text;
-    }
-    let cut = text;
-    while (cut.length > 3 && ctx.measureText(cut + '…').width > room) {
-      cut = cut.slice(0, -1);
-    }
-    return cut.length > 3 ? cut + '…' : '';
+    const fits = (line) => ctx.measureText(line).width <= room;
+    return [[text], text.split(' ')].find((lines) => lines.every(fits)) || [];
   }
 
   function nameBands(chart, view) {
@@ -86,16 +81,15 @@
       ctx.textAlign = 'center';
       for (const band of view.data.bands || []) {
         const edges = span(chart, band.from, band.to);
-        const text = edges && fitted(ctx, band.label || '', edges[1] - edges[0] - 6);
-        if (!text) {
-          continue;
-        }
-        const middle = (edges[0] + edges[1]) / 2;
-        const half = ctx.measureText(text).width / 2 + 3;
-        ctx.fillStyle = 'rgba(255, 255, 255, 0.82)';
-        ctx.fillRect(middle - half, area.top + 3, 2 * half, 14);
-        ctx.fillStyle = INK;
-        ctx.fillText(text, middle, area.top + 5);
+        const lines = edges && band.label ? fitted(ctx, band.label, edges[1] - edges[0] - 6) : [];
+        lines.forEach((text, row) => {
+          const middle = (edges[0] + edges[1]) / 2;
+          const half = ctx.measureText(text).width / 2 + 3;
+          ctx.fillStyle = 'rgba(255, 255, 255, 0.82)';
+          ctx.fillRect(middle - half, area.top + 3 + row * ROW, 2 * half, ROW + 1);
+          ctx.fillStyle = INK;
+          ctx.fillText(text, middle, area.top + 5 + row * ROW);
+        });
       }
     });
   }
