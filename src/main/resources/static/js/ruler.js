@@ -20,7 +20,9 @@
 
   const BAR = { top: 30, height: 32 };
   const SIDE = 12;
-  const TINTS = { accuracy: '#5b6770', regulation: '#9aa5ad', ripple: '#56B4E9', step: '#0072B2' };
+  // Four steps of lightness as well as of hue: a grey print keeps them apart.
+  const TINTS = { accuracy: '#2f3a42', regulation: '#d3d9dd', ripple: '#56B4E9', step: '#0072B2' };
+  const DARK = new Set([TINTS.accuracy, TINTS.step]);
   const ORDER = Object.values(TINTS);
   const rulers = new Map();
 
@@ -56,6 +58,14 @@
         const piece = box(used, Math.min(next, allowed), { fill: tint(share, place), class: 'ruler-share' });
         piece.append(svg('title', {}, title));
         picture.append(piece);
+        const word = svg('text', {
+          x: at((used + Math.min(next, allowed)) / 2), y: top + height / 2 + 4, 'text-anchor': 'middle',
+          class: DARK.has(tint(share, place)) ? 'ruler-in ruler-in-dark' : 'ruler-in',
+        }, share.label);
+        picture.append(word);
+        if (word.getComputedTextLength() > (Math.min(next, allowed) - used) * scale - 8) {
+          word.remove();
+        }
       }
       if (next > allowed) {
         const piece = box(Math.max(used, allowed), next, { fill: `url(#${id})`, class: 'ruler-over' });
@@ -178,10 +188,11 @@
     const definitions = svg('defs');
     definitions.append(hatching(geometry.id));
     picture.append(definitions);
+    plot.append(picture);
     drawSide(picture, data, geometry, -1);
     drawSide(picture, data, geometry, 1);
     drawScale(picture, data, geometry);
-    plot.append(picture, table(ruler));
+    plot.append(table(ruler));
   }
 
   function scan(again) {
