@@ -10,6 +10,7 @@
   const FOOT = 44;
   const RULE = '#c3c2b8';
   const FAINT_RULE = '#e7e5dc';
+  const ZERO = '#6f777d';
   const TEXT = '#3f474e';
 
   const labelRoom = (width) => width < 560 ? 108 : 158;
@@ -29,7 +30,7 @@
       max: axis.high,
       border: { color: '#8b8f93' },
       grid: {
-        color: (context) => context.tick && context.tick.major ? RULE : FAINT_RULE,
+        color: (context) => !context.tick || !context.tick.major ? FAINT_RULE : context.tick.value === 0 && !horizontal ? ZERO : RULE,
         lineWidth: 1,
         drawTicks: true,
         tickLength: 4,

@@ -137,8 +137,8 @@
     const text = units.format(at, view.data.x.unit, 4);
     const width = text.length * 6.6 + 10;
     const left = Math.max(area.left, Math.min(px - width / 2, area.right - width));
-    layer.append(style.svg('rect', { class: 'chart-hair-plate', x: left, y: area.bottom - 17, width, height: 16, rx: 2 }));
-    layer.append(style.svg('text', { class: 'chart-hair-text', x: left + width / 2, y: area.bottom - 5, 'text-anchor': 'middle' }, text));
+    layer.append(style.svg('rect', { class: 'chart-hair-plate', x: left, y: area.bottom + 5, width, height: 16, rx: 2 }));
+    layer.append(style.svg('text', { class: 'chart-hair-text', x: left + width / 2, y: area.bottom + 17, 'text-anchor': 'middle' }, text));
   }
 
   function spoken(view, at) {

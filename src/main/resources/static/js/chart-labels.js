@@ -73,8 +73,12 @@
       if (end) {
         const middle = top + height / 2;
         view.leaders.append(style.svg('path', {
-          class: 'chart-leader', d: `M${end.px + 1} ${py}H${area.right + 3}L${area.right + 12} ${middle}h4`,
+          class: 'chart-leader', d: `M${area.right + 1} ${py}h2L${area.right + 12} ${middle}h4`,
         }));
+        // A curve that ends inside the plot is joined by dots, which nobody takes for a curve.
+        if (end.px < area.right - 4) {
+          view.leaders.append(style.svg('path', { class: 'chart-leader chart-leader-inside', d: `M${end.px + 4} ${py}H${area.right}` }));
+        }
       }
     }
   }

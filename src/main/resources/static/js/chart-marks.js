@@ -7,7 +7,7 @@
   const { style } = Stillrail;
 
   const INK = '#2b3238';
-  const ROW = 14;
+  const ROW = 13;
 
   function inPlot(chart, draw) {
     const { ctx, chartArea: area } = chart;
@@ -68,15 +68,10 @@
     });
   }
 
+  // On one line, else a word a line, else not at all: half a name helps nobody.
   function fitted(ctx, text, room) {
-    if (ctx.measureText(text).width <= room) {
-      return text;
-    }
-    let cut = text;
-    while (cut.length > 3 && ctx.measureText(cut + '…').width > room) {
-      cut = cut.slice(0, -1);
-    }
-    return cut.length > 3 ? cut + '…' : '';
+    const fits = (line) => ctx.measureText(line).width <= room;
+    return [[text], text.split(' ')].find((lines) => lines.every(fits)) || [];
   }
 
   function nameBands(chart, view) {
@@ -86,16 +81,15 @@
       ctx.textAlign = 'center';
       for (const band of view.data.bands || []) {
         const edges = span(chart, band.from, band.to);
-        const text = edges && fitted(ctx, band.label || '', edges[1] - edges[0] - 6);
-        if (!text) {
-          continue;
-        }
-        const middle = (edges[0] + edges[1]) / 2;
-        const half = ctx.measureText(text).width / 2 + 3;
-        ctx.fillStyle = 'rgba(255, 255, 255, 0.82)';
-        ctx.fillRect(middle - half, area.top + 3, 2 * half, 14);
-        ctx.fillStyle = INK;
-        ctx.fillText(text, middle, area.top + 5);
+        const lines = edges && band.label ? fitted(ctx, band.label, edges[1] - edges[0] - 6) : [];
+        lines.forEach((text, row) => {
+          const middle = (edges[0] + edges[1]) / 2;
+          const half = ctx.measureText(text).width / 2 + 3;
+          ctx.fillStyle = 'rgba(255, 255, 255, 0.82)';
+          ctx.fillRect(middle - half, area.top + 3 + row * ROW, 2 * half, ROW + 1);
+          ctx.fillStyle = INK;
+          ctx.fillText(text, middle, area.top + 5 + row * ROW);
+        });
       }
     });
   }
@@ -103,7 +97,7 @@
   function drawUncertainty(chart, view) {
     inPlot(chart, (ctx) => {
       const { x, y } = chart.scales;
-      for (const band of view.uncertain) {
+      for (const band of view.uncertain.filter(({ of }) => !of.hidden && !of.faint)) {
         ctx.fillStyle = 'rgba(110, 110, 110, 0.24)';
         ctx.beginPath();
         const edge = (values, from, to, by) => {
@@ -135,32 +129,45 @@
     });
   }
 
-  // Names of marks stand above the frame, in two rows where they would touch.
-  function drawMarks(chart, view) {
-    const { ctx, chartArea: area, scales: { x } } = chart;
-    const visible = (view.data.marks || []).filter((mark) => mark.at >= x.min && mark.at <= x.max)
-      .sort((a, b) => a.at - b.at);
+  // Names of marks stand above the frame, in two rows where they would touch. The frame's edges are fixed by the margins,
+  // so this also tells the height that they need before anything is laid out.
+  function place(view, ctx, left, right, width) {
+    const { data, group, logX } = view;
+    const [low, high] = group.shown;
+    const share = (value) => logX ? Math.log(value / low) / Math.log(high / low) : (value - low) / (high - low);
     const ends = [-Infinity, -Infinity];
+    ctx.save();
+    ctx.font = `11px ${view.fontFamily}`;
+    const placed = (data.marks || []).filter((mark) => mark.at >= low && mark.at <= high).sort((a, b) => a.at - b.at).map((mark) => {
+      const at = left + share(mark.at) * (right - left);
+      const text = mark.label || '';
+      const length = ctx.measureText(text).width;
+      const start = Math.max(left, Math.min(at - length / 2, width - length - 2));
+      const row = start > ends[0] ? 0 : start > ends[1] ? 1 : ends[0] <= ends[1] ? 0 : 1;
+      ends[row] = start + length + 8;
+      return { at: Math.round(at) + 0.5, text, start, row };
+    });
+    ctx.restore();
+    return placed;
+  }
+
+  function drawMarks(chart, view) {
+    const { ctx, chartArea: area } = chart;
     ctx.save();
     ctx.font = `11px ${view.fontFamily}`;
     ctx.lineWidth = 1.2;
     ctx.textBaseline = 'bottom';
-    for (const mark of visible) {
-      const at = Math.round(x.getPixelForValue(mark.at)) + 0.5;
-      const text = mark.label || '';
-      const width = ctx.measureText(text).width;
-      const start = Math.max(area.left, Math.min(at - width / 2, chart.width - width - 2));
-      const row = start > ends[0] ? 0 : start > ends[1] ? 1 : ends[0] <= ends[1] ? 0 : 1;
-      ends[row] = start + width + 8;
-      ctx.strokeStyle = '#5c646b';
-      ctx.setLineDash([2, 2]);
+    ctx.textAlign = 'left';
+    ctx.strokeStyle = '#5c646b';
+    ctx.fillStyle = INK;
+    ctx.setLineDash([2, 2]);
+    for (const { at, text, start, row } of place(view, ctx, area.left, area.right, chart.width)) {
+      const top = area.top - 4 - row * ROW;
       ctx.beginPath();
-      ctx.moveTo(at, area.top - 4 - row * ROW);
+      ctx.moveTo(at, top);
       ctx.lineTo(at, area.bottom);
       ctx.stroke();
-      ctx.fillStyle = INK;
-      ctx.textAlign = 'left';
-      ctx.fillText(text, start, area.top - 4 - row * ROW);
+      ctx.fillText(text, start, top);
     }
     ctx.restore();
   }
@@ -258,6 +265,7 @@
 
   Stillrail.marks = {
     id: 'stillrailMarks',
+    place,
     beforeDraw(chart) {
       if (!chart.stillrail) {
         return;

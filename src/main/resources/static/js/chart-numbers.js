@@ -127,7 +127,7 @@
     const caption = table.createCaption();
     const head = table.createTHead().insertRow();
     cell(head, 'th', data.x.label, 'col');
-    shown.forEach(({ series }) => cell(head, 'th', `${series.label}: ${data.y.label}`, 'col').className = 'figure');
+    shown.forEach(({ series }) => cell(head, 'th', series.label, 'col').className = 'figure');
     cell(head, 'th', 'What is there', 'col');
     const body = table.createTBody();
     let beyond = false;
@@ -140,9 +140,9 @@
         beyond = beyond || extrapolated;
         cell(row, 'td', units.format(value, data.y.unit, 4) + (extrapolated ? '*' : ''));
       }
-      cell(row, 'td', notes.join(', ')).className = '';
+      cell(row, 'td', notes.join(', ')).className = 'chart-what';
     }
-    caption.textContent = `${view.title}: ${body.rows.length} rows chosen from ${view.mainPoints().length} points; the ends, marks and `
+    caption.textContent = `${data.y.label} over ${data.x.label}: ${body.rows.length} rows chosen from ${view.mainPoints().length} points; the ends, marks and `
       + 'extremes are among them. Between its points a curve is read as it is drawn.'
       + (beyond ? ' * extrapolated beyond its evidence.' : '');
     numbers.querySelector('.chart-rows').replaceChildren(table);

@@ -21,8 +21,8 @@
     'hybrid': { rhythm: [13, 3, 3, 3, 3, 3], glyph: 'diamond', texture: 'crossed' },
     'tantalum-mno2': { rhythm: [8, 4], glyph: 'up', texture: 'falling' },
     'tantalum-polymer': { rhythm: [8, 3, 2, 3], glyph: 'down', texture: 'chevrons' },
-    'ceramic-1': { rhythm: [3, 3], glyph: 'plus', texture: 'rings' },
-    'ceramic-2': { rhythm: [5, 3], glyph: 'cross', texture: 'dots' },
+    'ceramic-1': { rhythm: [8, 2.5], glyph: 'plus', texture: 'rings' },
+    'ceramic-2': { rhythm: [5, 4], glyph: 'cross', texture: 'dots' },
     'film': { rhythm: [18, 4], glyph: 'hourglass', texture: 'uprights' },
     'double-layer': { rhythm: [18, 3, 3, 3, 3, 3, 3, 3], glyph: 'bar', texture: 'bricks' },
   };
@@ -38,17 +38,21 @@
     return TECHNOLOGIES[slug] || TECHNOLOGIES[turned] || OTHER;
   }
 
-  // A branch keeps its colour while it is on the page, whatever is added or taken away beside it.
-  function assign(keys) {
+  // A branch keeps its colour while it is on the page, whatever is added or taken away beside it. A new one takes a colour
+  // that is free in the pictures it appears in, and if possible on the whole page. Takes the keys of each picture.
+  function assign(pictures) {
+    const keys = new Set(pictures.flat());
     for (const key of [...slots.keys()]) {
-      if (!keys.includes(key)) {
+      if (!keys.has(key)) {
         slots.delete(key);
       }
     }
     for (const key of keys) {
       if (!slots.has(key)) {
-        const uses = SLOTS.map((unused, slot) => [...slots.values()].filter((taken) => taken === slot).length);
-        slots.set(key, uses.indexOf(Math.min(...uses)));
+        const beside = new Set(pictures.filter((picture) => picture.includes(key)).flat());
+        const burden = SLOTS.map((unused, slot) => [...slots].filter(([, taken]) => taken === slot)
+          .reduce((sum, [other]) => sum + (beside.has(other) ? 100 : 1), 0));
+        slots.set(key, burden.indexOf(Math.min(...burden)));
       }
     }
   }

@@ -188,13 +188,14 @@
         this.dropped += dropped;
         return { series: { ...series, key }, points, hidden: hidden.get(key) ?? series.hidden === true, faint: false };
       });
-      this.uncertain = data.series.filter((series) => series.low && series.high).map((series) => {
+      this.uncertain = this.shown.filter(({ series }) => series.low && series.high).map((of) => {
+        const { series } = of;
         const xs = series.x || data.xs || [];
         const usable = xs.map((unused, i) => i).filter((i) => Number.isFinite(series.low[i] ?? NaN)
           && Number.isFinite(series.high[i] ?? NaN) && (!this.logY || series.high[i] > 0));
         const smallest = this.logY ? Number.MIN_VALUE : -Infinity;
         return {
-          key: series.key, x: usable.map((i) => xs[i]), high: usable.map((i) => series.high[i]),
+          of, x: usable.map((i) => xs[i]), high: usable.map((i) => series.high[i]),
           low: usable.map((i) => Math.max(smallest, series.low[i])),
         };
       });
@@ -230,7 +231,7 @@
         take(this.valueAt(shown, from));
         take(this.valueAt(shown, to));
       }
-      for (const band of this.uncertain) {
+      for (const band of this.uncertain.filter(({ of }) => !of.hidden)) {
         band.x.forEach((x, i) => {
           if (x >= from && x <= to) {
             take(band.high[i]);
@@ -307,8 +308,9 @@
 
     // Marks that stand close need two rows above the frame.
     headroom() {
-      const count = (this.data.marks || []).length;
-      return count === 0 ? 8 : count === 1 ? 20 : 34;
+      const rows = marks.place(this, this.canvas.getContext('2d'), axes.LEFT, this.size[0] - axes.labelRoom(this.size[0]), this.size[0])
+        .reduce((most, mark) => Math.max(most, mark.row + 1), 0);
+      return 8 + 13 * rows;
     }
 
     remark() {
@@ -326,6 +328,7 @@
 
     rescale() {
       this.chart.options.scales = this.scales();
+      this.chart.options.layout.padding.top = this.headroom();
       this.chart.update('none');
       this.settle();
     }
@@ -350,6 +353,7 @@
       }
       this.size = [width, height];
       this.chart.options.layout.padding.right = axes.labelRoom(width);
+      this.chart.options.layout.padding.top = this.headroom();
       this.chart.resize(width, height);
       this.chart.update('none');
       this.settle();
@@ -435,9 +439,11 @@
   function scan() {
     collect();
     const changed = [...views.values()].filter(read);
-    const keys = [...views.values()].flatMap((view) => view.shown)
-      .filter(({ series }) => !['bank', 'limit', 'reference'].includes(series.role)).map(({ series }) => series.key);
-    style.assign([...new Set([...keys, ...listeners.flatMap((listener) => listener.keys ? listener.keys() : [])])]);
+    const coloured = ({ series }) => !['bank', 'limit', 'reference'].includes(series.role);
+    style.assign([
+      ...[...views.values()].map((view) => view.shown.filter(coloured).map(({ series }) => series.key)),
+      ...listeners.flatMap((listener) => listener.keys ? listener.keys() : []),
+    ]);
     const stretched = new Set([...new Set([...views.values()].map((view) => view.group))]
       .filter((group) => group && group.measure()));
     for (const view of views.values()) {
@@ -456,9 +462,7 @@
     }
     listeners.forEach((listener) => listener.scan());
     announce('stillrail:layout', {});
-    if (Stillrail.cursorTable) {
-      Stillrail.cursorTable.refreshAll();
-    }
+    Stillrail.cursorTable.refreshAll();
   }
 
   function focus(wish) {
@@ -510,6 +514,7 @@
     }
     listeners.forEach((listener) => listener.scan(true));
     announce('stillrail:layout', {});
+    Stillrail.cursorTable.refreshAll();
   }
 
   Stillrail.charts = {

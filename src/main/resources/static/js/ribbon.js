@@ -113,6 +113,8 @@
     picture.append(svg('path', { class: 'ribbon-edge', d: `M${where.left} ${top}H${where.right}M${where.left} ${top + height}H${where.right}` }));
   }
 
+  const nameOf = (gap) => gap.label || 'over the limit';
+
   function drawGaps(picture, where, data) {
     const { top, height } = BAND;
     for (const gap of data.gaps || []) {
@@ -122,10 +124,9 @@
       const left = along(where, gap.from);
       const right = Math.max(along(where, gap.to), left + 10);
       const hole = svg('rect', { x: left, y: top - 2, width: right - left, height: height + 4, class: 'ribbon-gap' });
-      const text = gap.label || 'over the limit';
+      const text = nameOf(gap);
       hole.append(svg('title', {}, `${text}: ${units.format(gap.from, 'Hz', 3)} to ${units.format(gap.to, 'Hz', 3)}`));
       picture.append(hole, svg('path', { class: 'ribbon-tear', d: torn(left, 1) }), svg('path', { class: 'ribbon-tear', d: torn(right, -1) }));
-      plate(picture, text, (left + right) / 2, top + height / 2 + 4, right - left - 14, 'ribbon-gap-text');
     }
   }
 
@@ -153,14 +154,11 @@
     }
   }
 
-  // Two strands crossing, and below it who rings with whom; names that would touch go to a second line.
-  function drawKnots(ribbon, picture, where) {
-    const { data } = ribbon;
+  // Two strands crossing.
+  function drawKnots(picture, where, data) {
     const { top, height } = BAND;
-    const ends = [-Infinity, -Infinity];
     const middle = top + height / 2;
-    const sorted = [...(data.knots || [])].filter((knot) => !outside(where, knot.at, knot.at)).sort((a, b) => a.at - b.at);
-    for (const knot of sorted) {
+    for (const knot of (data.knots || []).filter(({ at }) => !outside(where, at, at))) {
       const x = along(where, knot.at);
       const strand = (key, up) => {
         const from = up ? middle + 9 : middle - 9;
@@ -170,17 +168,34 @@
       };
       picture.append(svg('ellipse', { cx: x, cy: middle, rx: 18, ry: height / 2 + 1, class: 'ribbon-knot' }),
         ...strand(knot.a, true), ...strand(knot.b, false));
-      const names = `${labelOf(ribbon, knot.a, knot.labelA)} rings with ${labelOf(ribbon, knot.b, knot.labelB)}`;
-      const q = knot.q === undefined || knot.q === null ? '' : `, Q ${units.format(knot.q, '', 2)}`;
-      const text = svg('text', { y: 0, 'text-anchor': 'middle', class: 'ribbon-knot-text' }, names + q);
-      picture.append(text);
-      const half = text.getComputedTextLength() / 2;
+    }
+  }
+
+  // Under the ribbon: who rings with whom, and what a gap means; what would touch goes to a second line.
+  function drawCaptions(ribbon, picture, where) {
+    const { data } = ribbon;
+    const foot = BAND.top + BAND.height;
+    const captions = [
+      ...(data.knots || []).filter(({ at }) => !outside(where, at, at)).map((knot) => ({
+        x: along(where, knot.at), kind: 'ribbon-knot-text',
+        text: `${labelOf(ribbon, knot.a, knot.labelA)} rings with ${labelOf(ribbon, knot.b, knot.labelB)}`
+          + (typeof knot.q === 'number' ? `, Q ${units.format(knot.q, '', 2)}` : ''),
+      })),
+      ...(data.gaps || []).filter(({ from, to }) => !outside(where, from, to)).map((gap) => ({
+        x: (along(where, gap.from) + along(where, gap.to)) / 2, kind: 'ribbon-gap-text', text: nameOf(gap),
+      })),
+    ].sort((a, b) => a.x - b.x);
+    const ends = [-Infinity, -Infinity];
+    for (const { x, kind, text } of captions) {
+      const words = svg('text', { 'text-anchor': 'middle', class: kind }, text);
+      picture.append(words);
+      const half = words.getComputedTextLength() / 2;
       const place = Math.max(half + 2, Math.min(x, where.width - half - 2));
       const row = place - half > ends[0] ? 0 : place - half > ends[1] ? 1 : ends[0] <= ends[1] ? 0 : 1;
       ends[row] = place + half + 10;
-      text.setAttribute('x', place);
-      text.setAttribute('y', top + height + 17 + row * 15);
-      picture.append(svg('path', { class: 'ribbon-knot-stem', d: `M${x} ${top + height + 1}V${top + height + 6 + row * 15}` }));
+      words.setAttribute('x', place);
+      words.setAttribute('y', foot + 18 + row * 15);
+      picture.append(svg('path', { class: 'ribbon-knot-stem', d: `M${x} ${foot + 2}V${foot + 7 + row * 15}` }));
     }
   }
 
@@ -206,7 +221,7 @@
 
   function draw(ribbon) {
     const { data, plot } = ribbon;
-    if (!data || plot.clientWidth === 0) {
+    if (plot.clientWidth === 0) {
       return;
     }
     const where = frame(ribbon);
@@ -218,7 +233,8 @@
     drawSpans(ribbon, picture, where);
     drawGaps(picture, where, data);
     nameSpans(ribbon, picture, where);
-    drawKnots(ribbon, picture, where);
+    drawKnots(picture, where, data);
+    drawCaptions(ribbon, picture, where);
     ribbon.hair = svg('g');
     picture.append(ribbon.hair);
     drawHair(ribbon);
@@ -228,7 +244,7 @@
     for (const figure of document.querySelectorAll('figure[data-ribbon]')) {
       let ribbon = ribbons.get(figure.id);
       if (!ribbon || ribbon.figure !== figure) {
-        ribbon = { figure, plot: figure.querySelector(':scope > .ribbon-plot'), text: null, data: null };
+        ribbon = { figure, plot: figure.querySelector(':scope > .ribbon-plot'), text: null, data: { spans: [] } };
         ribbons.set(figure.id, ribbon);
         ribbon.watcher = new ResizeObserver(() => draw(ribbon));
         ribbon.watcher.observe(ribbon.plot);
@@ -259,7 +275,7 @@
     scan,
     keys: () => {
       scan();
-      return [...ribbons.values()].flatMap((ribbon) => (ribbon.data ? ribbon.data.spans : []).map((span) => span.branch));
+      return [...ribbons.values()].map((ribbon) => ribbon.data.spans.map((span) => span.branch));
     },
   });
   document.addEventListener('stillrail:layout', () => ribbons.forEach(draw));

@@ -20,7 +20,9 @@
 
   const BAR = { top: 30, height: 32 };
   const SIDE = 12;
-  const TINTS = { accuracy: '#5b6770', regulation: '#9aa5ad', ripple: '#56B4E9', step: '#0072B2' };
+  // Four steps of lightness as well as of hue: a grey print keeps them apart.
+  const TINTS = { accuracy: '#2f3a42', regulation: '#d3d9dd', ripple: '#56B4E9', step: '#0072B2' };
+  const DARK = new Set([TINTS.accuracy, TINTS.step]);
   const ORDER = Object.values(TINTS);
   const rulers = new Map();
 
@@ -56,6 +58,14 @@
         const piece = box(used, Math.min(next, allowed), { fill: tint(share, place), class: 'ruler-share' });
         piece.append(svg('title', {}, title));
         picture.append(piece);
+        const word = svg('text', {
+          x: at((used + Math.min(next, allowed)) / 2), y: top + height / 2 + 4, 'text-anchor': 'middle',
+          class: DARK.has(tint(share, place)) ? 'ruler-in ruler-in-dark' : 'ruler-in',
+        }, share.label);
+        picture.append(word);
+        if (word.getComputedTextLength() > (Math.min(next, allowed) - used) * scale - 8) {
+          word.remove();
+        }
       }
       if (next > allowed) {
         const piece = box(Math.max(used, allowed), next, { fill: `url(#${id})`, class: 'ruler-over' });
@@ -97,50 +107,61 @@
     }
   }
 
+  function cell(row, name, text, className) {
+    const element = document.createElement(name);
+    element.textContent = text;
+    element.className = className || '';
+    if (name === 'th') {
+      element.scope = row.parentNode.nodeName === 'THEAD' ? 'col' : 'row';
+    }
+    row.append(element);
+    return element;
+  }
+
+  // One column for a share of both sides: the load step below is the load release above.
+  function columns(data) {
+    const made = [];
+    const identity = (share) => share.key || share.label;
+    for (const [side, shares] of [['above', data.sharesPlus || []], ['below', data.sharesMinus || []]]) {
+      shares.forEach((share, place) => {
+        let column = made.find((one) => one.identity === identity(share));
+        if (!column) {
+          column = { identity: identity(share), tint: tint(share, place), labels: [] };
+          made.push(column);
+        }
+        column[side] = share;
+        if (!column.labels.includes(share.label)) {
+          column.labels.push(share.label);
+        }
+      });
+    }
+    return made;
+  }
+
   // The same shares in words, with their tints: the key to the bar and its numbers at once.
-  function table(ruler) {
-    const { data } = ruler;
+  function table({ data }) {
     const made = document.createElement('table');
     made.className = 'ruler-table';
     const head = made.createTHead().insertRow();
-    for (const [text, className] of [['Share', ''], ['Above', 'figure'], ['Below', 'figure']]) {
-      const th = document.createElement('th');
-      th.scope = 'col';
-      th.textContent = text;
-      th.className = className;
-      head.append(th);
+    cell(head, 'th', 'Side');
+    const shares = columns(data);
+    for (const column of shares) {
+      const picture = svg('svg', { width: 14, height: 12, 'aria-hidden': 'true', class: 'ruler-swatch' });
+      picture.append(svg('rect', { x: 0.5, y: 0.5, width: 13, height: 11, fill: column.tint, stroke: '#2b3238' }));
+      cell(head, 'th', ' ' + column.labels.join(' / ')).prepend(picture);
     }
-    const plus = data.sharesPlus || [];
-    const minus = data.sharesMinus || [];
+    cell(head, 'th', 'Sum');
+    cell(head, 'th', 'Allowed');
     const body = made.createTBody();
-    const line = (label, above, below, swatch, className) => {
-      const row = body.insertRow();
-      row.className = className || '';
-      const th = document.createElement('th');
-      th.scope = 'row';
-      if (swatch) {
-        const picture = svg('svg', { width: 14, height: 12, 'aria-hidden': 'true', class: 'ruler-swatch' });
-        picture.append(svg('rect', { x: 0.5, y: 0.5, width: 13, height: 11, fill: swatch, stroke: '#2b3238' }));
-        th.append(picture, ' ');
-      }
-      th.append(label);
-      row.append(th);
-      for (const value of [above, below]) {
-        const td = row.insertCell();
-        td.className = 'figure';
-        td.textContent = value;
-      }
-    };
     const figure = (share) => !share ? '' : known(share) ? units.format(share.value, data.unit, 3) : 'unknown';
-    const names = [...new Set([...plus, ...minus].map((share) => share.label))];
-    names.forEach((label) => {
-      const above = plus.find((share) => share.label === label);
-      const below = minus.find((share) => share.label === label);
-      const place = Math.max(plus.indexOf(above), minus.indexOf(below));
-      line(label, figure(above), figure(below), tint(above || below, place));
-    });
-    line('Sum of allowed', `${units.format(total(plus), data.unit, 3)} of ${units.format(data.allowedPlus, data.unit, 3)}`,
-      `${units.format(total(minus), data.unit, 3)} of ${units.format(data.allowedMinus, data.unit, 3)}`, null, 'ruler-sum');
+    for (const [name, side, all, allowed] of [['Above', 'above', data.sharesPlus, data.allowedPlus], ['Below', 'below', data.sharesMinus, data.allowedMinus]]) {
+      const row = body.insertRow();
+      cell(row, 'th', name);
+      shares.forEach((column) => cell(row, 'td', figure(column[side]), 'figure'));
+      const sum = total(all || []);
+      cell(row, 'td', units.format(sum, data.unit, 3), sum > allowed ? 'figure ruler-sum ruler-exceeded' : 'figure ruler-sum');
+      cell(row, 'td', units.format(allowed, data.unit, 3), 'figure');
+    }
     return made;
   }
 
@@ -156,7 +177,7 @@
     }
     plot.replaceChildren();
     const width = Math.max(320, plot.clientWidth);
-    const words = 96;
+    const words = 124;
     const reachPlus = Math.max(data.allowedPlus, total(data.sharesPlus || [])) || 1e-9;
     const reachMinus = Math.max(data.allowedMinus, total(data.sharesMinus || [])) || 1e-9;
     const scale = (width - 2 * (SIDE + words)) / (reachPlus + reachMinus);
@@ -167,10 +188,11 @@
     const definitions = svg('defs');
     definitions.append(hatching(geometry.id));
     picture.append(definitions);
+    plot.append(picture);
     drawSide(picture, data, geometry, -1);
     drawSide(picture, data, geometry, 1);
     drawScale(picture, data, geometry);
-    plot.append(picture, table(ruler));
+    plot.append(table(ruler));
   }
 
   function scan(again) {
