@@ -12,10 +12,10 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
-import org.springframework.web.server.ResponseStatusException;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.stillrail.web.Form;
+import org.stillrail.web.NotFoundException;
 
 /** One's own account: password and API tokens. */
 @Controller
@@ -87,7 +87,7 @@ class AccountController {
     @PostMapping("/account/tokens/{id}/revoke")
     String revokeToken(@AuthenticationPrincipal CurrentPerson person, @PathVariable UUID id, RedirectAttributes redirect) {
         TokenRow token = tokens.byId(id).filter(row -> row.personId().equals(person.id()))
-                .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND, "You have no such token"));
+                .orElseThrow(() -> new NotFoundException("You have no such token"));
         accounts.revokeToken(token, person.userName());
         redirect.addFlashAttribute("notice", "The token '" + token.name() + "' no longer works.");
         return "redirect:/account";

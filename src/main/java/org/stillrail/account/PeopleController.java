@@ -13,10 +13,10 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
-import org.springframework.web.server.ResponseStatusException;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.stillrail.web.Form;
+import org.stillrail.web.NotFoundException;
 
 /** Where administrators look after people, their roles and their tokens. */
 @Controller
@@ -123,7 +123,7 @@ class PeopleController {
             @AuthenticationPrincipal CurrentPerson actor, @PathVariable UUID id, @PathVariable UUID tokenId,
             RedirectAttributes redirect) {
         TokenRow token = tokens.byId(tokenId).filter(row -> row.personId().equals(id))
-                .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND, "This person has no such token"));
+                .orElseThrow(() -> new NotFoundException("This person has no such token"));
         accounts.revokeToken(token, actor.userName());
         redirect.addFlashAttribute("notice", "The token '" + token.name() + "' no longer works.");
         return "redirect:/people/" + id;
@@ -131,7 +131,7 @@ class PeopleController {
 
     private Person person(UUID id) {
         return people.byId(id)
-                .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND, "There is no such person"));
+                .orElseThrow(() -> new NotFoundException("There is no such person"));
     }
 
     private ModelAndView personPage(UUID id, Form form, HttpStatus status) {
