@@ -1,5 +1,6 @@
 package org.stillrail.bank;
 
+import java.util.List;
 import java.util.UUID;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
@@ -27,12 +28,14 @@ class BankController {
     private final BankPages pages;
     private final Library library;
     private final Projects projects;
+    private final List<BankPanel> panels;
 
-    BankController(Banks banks, BankPages pages, Library library, Projects projects) {
+    BankController(Banks banks, BankPages pages, Library library, Projects projects, List<BankPanel> panels) {
         this.banks = banks;
         this.pages = pages;
         this.library = library;
         this.projects = projects;
+        this.panels = panels;
     }
 
     @GetMapping("/banks/{bankId}")
@@ -117,6 +120,8 @@ class BankController {
             model.addAttribute("project", projects.require(judgedBy.projectId()));
             model.addAttribute("stale", !judgedBy.isLatest());
         }
+        panels.forEach(panel -> panel.addTo(bank, person, model));
+        model.addAttribute("panels", panels.stream().map(BankPanel::fragment).toList());
         model.addAttribute("bank", bank);
         model.addAttribute("history", banks.history(bank.id()));
         model.addAttribute("mayEdit", bank.isLatest() && banks.mayEdit(bank, person));
