@@ -2,11 +2,15 @@ package org.stillrail.library;
 
 import java.time.OffsetDateTime;
 import java.util.UUID;
+import org.stillrail.web.Quantity;
 
 /** One imported sweep of a part. */
 public record Sweep(
         UUID id, UUID partId, String rawSha256, String fileName, String importer, OffsetDateTime importedAt, String sha256,
         SweepDocument document) {
+
+    private static final double ROOM_C = 23;
+    private static final double ROOM_SPAN_C = 5;
 
     public SweepProvenance provenance() {
         return document.provenance();
@@ -24,9 +28,15 @@ public record Sweep(
         return document.frequencyHz()[points() - 1];
     }
 
-    /** A short name for legends: the sample, or the file where no sample was named. */
+    /** A short name for legends: the sample, or the file where no sample was named, with bias and temperature where they are unusual. */
     public String label() {
-        String sample = provenance().sample();
-        return sample == null ? fileName : sample;
+        StringBuilder label = new StringBuilder(provenance().sample() == null ? fileName : provenance().sample());
+        if (provenance().biasV() != 0) {
+            label.append(", ").append(Quantity.format(provenance().biasV(), "V"));
+        }
+        if (Math.abs(provenance().temperatureC() - ROOM_C) > ROOM_SPAN_C) {
+            label.append(", ").append(Quantity.format(provenance().temperatureC(), "degC"));
+        }
+        return label.toString();
     }
 }

@@ -47,7 +47,7 @@ class Sweeps {
     }
 
     List<Sweep> ofPart(UUID partId) {
-        return jdbc.sql("select * from sweep where part_id = :partId order by imported_at, id")
+        return jdbc.sql("select * from sweep where part_id = :partId order by imported_at, file_name, id")
                 .param("partId", partId)
                 .query(Sweeps::map)
                 .list();

@@ -29,7 +29,7 @@ public final class Quantity {
     private static final Pattern PREFIX_AS_POINT = Pattern.compile("([+-]?\\d+)([" + PREFIXES + "])(\\d+)\\s*([A-Za-z\u03a9\u2126]*)");
 
     /** Units that take no prefix: nobody reads millidegrees. */
-    private static final Set<String> PLAIN_UNITS = Set.of("degC", "%", "h", "deg", "dB", "mm2");
+    private static final Set<String> PLAIN_UNITS = Set.of("", "degC", "%", "h", "deg", "dB", "mm2");
 
     private static final String[] DISPLAY = {"f", "p", "n", "\u00b5", "m", "", "k", "M", "G"};
     private static final int DISPLAY_UNITY = 5;
@@ -105,7 +105,7 @@ public final class Quantity {
         }
         BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits));
         if (PLAIN_UNITS.contains(unit)) {
-            return rounded.stripTrailingZeros().toPlainString() + "\u00a0" + symbol;
+            return rounded.stripTrailingZeros().toPlainString() + (symbol.isEmpty() ? "" : "\u00a0" + symbol);
         }
         int magnitude = rounded.precision() - rounded.scale() - 1;
         int group = Math.max(-DISPLAY_UNITY, Math.min(DISPLAY.length - 1 - DISPLAY_UNITY, Math.floorDiv(magnitude, 3)));
@@ -126,7 +126,7 @@ public final class Quantity {
     /** As {@link #entry(Double)} with the unit behind it, so that a person sees what the field is in: {@code 5.4 mm}. */
     public static String entry(Double value, String unit) {
         if (value != null && PLAIN_UNITS.contains(unit)) {
-            return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString() + " " + unit;
+            return (BigDecimal.valueOf(value).stripTrailingZeros().toPlainString() + " " + unit).strip();
         }
         String number = entry(value);
         if (number.isEmpty() || unit.isEmpty()) {
