@@ -15,7 +15,7 @@ import org.stillrail.electrical.capacitor.Require;
  * @param phases      1 or more
  */
 public record BuckCurrent(double inputV, double outputV, double inductanceH, double switchingHz, int phases)
-        implements PeriodicCurrent {
+        implements ConverterCurrent {
 
     /** At this distance of N D from a whole number the sum is a rounding residue. */
     private static final double WHOLE = 1e-12;
@@ -33,18 +33,20 @@ public record BuckCurrent(double inputV, double outputV, double inductanceH, dou
         }
     }
 
+    @Override
     public double duty() {
         return outputV / inputV;
     }
 
     @Override
-    public double periodS() {
-        return 1 / switchingHz;
+    public BuckCurrent withInputV(double newInputV) {
+        return new BuckCurrent(newInputV, outputV, inductanceH, switchingHz, phases);
     }
 
+    /** Half the ripple of one inductor, times the number of phases. */
     @Override
-    public double frequencyHz() {
-        return switchingHz;
+    public double continuousAboveA() {
+        return phases * inductorPeakToPeakA().getAsDouble() / 2;
     }
 
     @Override
