@@ -12,7 +12,7 @@ import org.stillrail.electrical.capacitor.Require;
  * {@code (m Vin - N Vo) / L}; it vanishes where N D is a whole number. Standard steady-state result.
  *
  * @param inductanceH of each phase
- * @param phases      1 or more
+ * @param phases      1 to 64
  */
 public record BuckCurrent(double inputV, double outputV, double inductanceH, double switchingHz, int phases)
         implements ConverterCurrent {
@@ -25,9 +25,7 @@ public record BuckCurrent(double inputV, double outputV, double inductanceH, dou
         Require.positive("outputV", outputV);
         Require.positive("inductanceH", inductanceH);
         Require.positive("switchingHz", switchingHz);
-        if (phases < 1) {
-            throw new IllegalArgumentException("phases must be 1 or more, not " + phases);
-        }
+        ConverterCurrent.checkPhases(phases);
         if (outputV >= inputV) {
             throw new IllegalArgumentException("outputV must be below inputV for a buck, not " + outputV + " V from " + inputV + " V");
         }

@@ -53,9 +53,7 @@ public sealed interface RectifierCurrent extends ConverterCurrent permits BoostC
         Require.positive("switchingHz", switchingHz);
         Require.notNegative("loadA", loadA);
         Require.positive("edgeS", edgeS);
-        if (phases < 1) {
-            throw new IllegalArgumentException("phases must be 1 or more, not " + phases);
-        }
+        ConverterCurrent.checkPhases(phases);
         double on = duty / switchingHz;
         double off = (1 - duty) / switchingHz;
         if (edgeS >= on || edgeS >= off) {
