@@ -22,6 +22,7 @@ public final class Extrema {
     private static final int POINTS_PER_DECADE = 240;
     private static final double NARROWEST = 1e-10;
     private static final double OFF_CUBIC = 1e-7;
+    private static final int MOST_HALVINGS = 200_000;
     private static final double NUDGE = 1 + 1e-4;
     /** An extremum this near to an end of the range, relative, counts as on it and not inside. */
     private static final double ON_THE_EDGE = 1e-12;
@@ -30,6 +31,7 @@ public final class Extrema {
     private final double toHz;
     private final DoubleFunction<? extends SlopedPoint> curve;
     private final List<Extremum> found = new ArrayList<>();
+    private int halvings;
 
     private Extrema(double fromHz, double toHz, DoubleFunction<? extends SlopedPoint> curve) {
         this.fromHz = fromHz;
@@ -92,7 +94,8 @@ public final class Extrema {
         }
         if (width > NARROWEST) {
             Sample middle = sample(Math.sqrt(a.hz) * Math.sqrt(b.hz));
-            if (!(offCubic(a, middle, b) <= OFF_CUBIC)) {
+            if (halvings < MOST_HALVINGS && !(offCubic(a, middle, b) <= OFF_CUBIC)) {
+                halvings++;
                 span(a, middle);
                 joint(a, middle, b);
                 span(middle, b);

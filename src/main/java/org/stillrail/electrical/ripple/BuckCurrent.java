@@ -12,10 +12,10 @@ import org.stillrail.electrical.capacitor.Require;
  * {@code (m Vin - N Vo) / L}; it vanishes where N D is a whole number. Standard steady-state result.
  *
  * @param inductanceH of each phase
- * @param phases      1 or more
+ * @param phases      1 to 64
  */
 public record BuckCurrent(double inputV, double outputV, double inductanceH, double switchingHz, int phases)
-        implements PeriodicCurrent {
+        implements ConverterCurrent {
 
     /** At this distance of N D from a whole number the sum is a rounding residue. */
     private static final double WHOLE = 1e-12;
@@ -25,26 +25,26 @@ public record BuckCurrent(double inputV, double outputV, double inductanceH, dou
         Require.positive("outputV", outputV);
         Require.positive("inductanceH", inductanceH);
         Require.positive("switchingHz", switchingHz);
-        if (phases < 1) {
-            throw new IllegalArgumentException("phases must be 1 or more, not " + phases);
-        }
+        ConverterCurrent.checkPhases(phases);
         if (outputV >= inputV) {
             throw new IllegalArgumentException("outputV must be below inputV for a buck, not " + outputV + " V from " + inputV + " V");
         }
     }
 
+    @Override
     public double duty() {
         return outputV / inputV;
     }
 
     @Override
-    public double periodS() {
-        return 1 / switchingHz;
+    public BuckCurrent withInputV(double newInputV) {
+        return new BuckCurrent(newInputV, outputV, inductanceH, switchingHz, phases);
     }
 
+    /** Half the ripple of one inductor, times the number of phases. */
     @Override
-    public double frequencyHz() {
-        return switchingHz;
+    public double continuousAboveA() {
+        return phases * inductorPeakToPeakA().getAsDouble() / 2;
     }
 
     @Override

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /** A periodic current into the output node, in steady state and continuous conduction; its mean is of no account. */
-public sealed interface PeriodicCurrent permits BuckCurrent, PiecewiseLinearCurrent {
+public sealed interface PeriodicCurrent permits ConverterCurrent, PiecewiseLinearCurrent {
 
     /** Length of one period in s: a whole switching period also where interleaved phases repeat sooner. */
     double periodS();

@@ -11,6 +11,7 @@ import java.util.Arrays;
 public final class PiecewiseLinear {
 
     private static final int RESYNC = 32;
+    private static final double SAME_TIME = 1e-12;
 
     private final double periodS;
     private final double[] time;
@@ -50,6 +51,44 @@ public final class PiecewiseLinear {
     /** From the first {@code points} entries; times ascend from 0 and stay below the period. */
     static PiecewiseLinear of(double periodS, double[] timeS, double[] currentA, int points) {
         return new PiecewiseLinear(periodS, Arrays.copyOf(timeS, points), Arrays.copyOf(currentA, points));
+    }
+
+    /**
+     * The sum of equal currents, each later than the one before by the same part of the period.
+     *
+     * @param phases 1 or more
+     */
+    static PiecewiseLinear interleaved(PiecewiseLinear one, int phases) {
+        if (phases == 1) {
+            return one;
+        }
+        double[] times = new double[one.time.length * phases];
+        int n = 0;
+        for (int k = 0; k < phases; k++) {
+            for (double t : one.time) {
+                times[n++] = inside(t + k * one.periodS / phases, one.periodS);
+            }
+        }
+        Arrays.sort(times);
+        n = 0;
+        for (double t : times) {
+            if (n == 0 || t - times[n - 1] > SAME_TIME * one.periodS) {
+                times[n++] = t;
+            }
+        }
+        double[] sums = new double[n];
+        for (int i = 0; i < n; i++) {
+            for (int k = 0; k < phases; k++) {
+                double t = inside(times[i] - k * one.periodS / phases, one.periodS);
+                sums[i] += one.current(one.pieceAt(t), t);
+            }
+        }
+        return of(one.periodS, times, sums, n);
+    }
+
+    private static double inside(double t, double periodS) {
+        double shifted = t - Math.floor(t / periodS) * periodS;
+        return shifted >= periodS * (1 - SAME_TIME) ? 0 : shifted;
     }
 
     public double periodS() {

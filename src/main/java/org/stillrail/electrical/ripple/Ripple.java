@@ -36,6 +36,7 @@ public record Ripple(
         List<String> warnings) {
 
     public static final int DEFAULT_SAMPLES = 2000;
+    public static final int MOST_SAMPLES = 100_000;
 
     private static final double ACCURACY = 1e-5;
     private static final double QUICK_ACCURACY = 1e-3;
@@ -51,12 +52,12 @@ public record Ripple(
     }
 
     /**
-     * @param samples points of each waveform in a period, at least 2
+     * @param samples points of each waveform in a period, 2 to 100 000
      * @throws LosslessResonanceException where a resonance without loss falls on a harmonic
      */
     public static Ripple of(Bank bank, PeriodicCurrent current, int samples) {
-        if (samples < 2) {
-            throw new IllegalArgumentException("samples must be 2 or more, not " + samples);
+        if (samples < 2 || samples > MOST_SAMPLES) {
+            throw new IllegalArgumentException("samples must be 2 to " + MOST_SAMPLES + ", not " + samples);
         }
         RippleSum sum = new RippleSum(bank, current.waveform(), ACCURACY);
         return new Ripple(

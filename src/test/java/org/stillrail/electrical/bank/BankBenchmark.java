@@ -108,7 +108,7 @@ public class BankBenchmark {
         Collection<RunResult> results = new Runner(new OptionsBuilder()
                 .include(BankBenchmark.class.getName())
                 .forks(1)
-                .warmupIterations(3)
+                .warmupIterations(5)
                 .warmupTime(TimeValue.seconds(1))
                 .measurementIterations(3)
                 .measurementTime(TimeValue.seconds(1))

@@ -1,0 +1,133 @@
+package org.stillrail.electrical.ripple;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.bank.Banks;
+
+class ConverterCurrentTest {
+
+    private static final BoostCurrent BOOST = new BoostCurrent(5, 12, 10e-6, 400e3, 1, 1, 15e-9);
+    private static final InvertingCurrent INVERTING = new InvertingCurrent(12, 5, 10e-6, 400e3, 1, 1.5, 15e-9);
+    private static final FlybackCurrent FLYBACK = new FlybackCurrent(24, 5, 60e-6, 4, 200e3, 3, 40e-9);
+
+    /** Expected: exact periodic solution of the state equations, made in Python as told in {@link RippleStateSpaceTest}. */
+    static Stream<Arguments> cases() {
+        return Stream.of(
+                Arguments.of(BOOST, 0.128684919, 0.0200018414, List.of(0.57063414, 1.09200067)),
+                Arguments.of(INVERTING, 0.121210593, 0.0159787535, List.of(0.43748733, 0.92643503)),
+                Arguments.of(FLYBACK, 0.161352452, 0.0587075376, List.of(1.92485095, 1.9212944)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void rippleOfTheOffTimeConverters(ConverterCurrent current, double peakToPeak, double rms, List<Double> branchRms) {
+        Bank bank = Banks.of(Banks.branch(1e-4, 0.03, 5e-9), Banks.branch(2e-5, 0.003, 6e-10));
+        Ripple ripple = Ripple.of(bank, current, 100);
+        assertThat(ripple.peakToPeakV()).isCloseTo(peakToPeak, withPercentage(0.01));
+        assertThat(ripple.rmsV()).isCloseTo(rms, withPercentage(0.01));
+        assertThat(ripple.branches().get(0).rmsA()).isCloseTo(branchRms.get(0), withPercentage(0.01));
+        assertThat(ripple.branches().get(1).rmsA()).isCloseTo(branchRms.get(1), withPercentage(0.01));
+    }
+
+    /** WF-01: rms of a trapezoid lasting the off time, less the square of its mean (from memory); edges of no length to speak of. */
+    @Test
+    void rmsOfTheBoostIsThatOfATrapezoidLessItsMean() {
+        BoostCurrent sharp = new BoostCurrent(5, 12, 10e-6, 400e3, 1, 1, 1e-13);
+        double off = 5.0 / 12;
+        double half = 5 * (1 - off) / (10e-6 * 400e3) / 2;
+        double first = 1 / off + half;
+        double last = 1 / off - half;
+        double square = off * (first * first + first * last + last * last) / 3 - 1;
+        assertThat(sharp.waveform().rmsA()).isCloseTo(Math.sqrt(square), withPercentage(1e-4));
+    }
+
+    /** An inductance makes the spike of its L times the rise over the edge. */
+    @Test
+    void spikeOfTheInductanceIsItsShareOfTheEdge() {
+        Ripple ripple = Ripple.of(Banks.of(Banks.branch(1e-3, 1e-3, 1e-9)), BOOST, 100);
+        double off = 5.0 / 12;
+        double half = 5 * (1 - off) / (10e-6 * 400e3) / 2;
+        double up = (1 / off + half) / 15e-9;
+        double down = (1 / off - half) / 15e-9;
+        assertThat(ripple.fromInductance().peakToPeakV()).isCloseTo(1e-9 * (up + down), withPercentage(1e-6));
+    }
+
+    @Test
+    void interleavedPhasesAddUpAndRippleLess() {
+        BoostCurrent two = new BoostCurrent(5, 12, 10e-6, 400e3, 2, 1, 15e-9);
+        PiecewiseLinear one = new BoostCurrent(5, 12, 10e-6, 400e3, 1, 0.5, 15e-9).waveform();
+        PiecewiseLinear sum = two.waveform();
+        double period = one.periodS();
+        for (int i = 0; i < 101; i++) {
+            double t = period * (i + 0.3) / 101;
+            double later = (t + period / 2) % period;
+            double expected = one.current(one.pieceAt(t), t) + one.current(one.pieceAt(later), later);
+            assertThat(sum.current(sum.pieceAt(t), t)).isCloseTo(expected, within(1e-9));
+        }
+        Bank bank = Banks.of(Banks.branch(1e-4, 0.01, 0));
+        assertThat(Ripple.of(bank, two, 10).peakToPeakV()).isLessThan(Ripple.of(bank, BOOST, 10).peakToPeakV());
+    }
+
+    @Test
+    void lightLoadsWarnThatConductionDoesNotLast() {
+        BuckCurrent buck = new BuckCurrent(12, 3.3, 4.7e-6, 500e3, 2);
+        double ripple = 3.3 * (1 - 0.275) / (4.7e-6 * 500e3);
+        assertThat(buck.continuousAboveA()).isCloseTo(ripple, withPercentage(1e-9));
+        assertThat(buck.continuityWarning(1.01 * ripple)).isEmpty();
+        assertThat(buck.continuityWarning(0.99 * ripple)).get().asString().contains("continuous conduction");
+        // Boundary conduction: the mean of the inductor is half its ripple, and the load its share of the off time.
+        assertThat(BOOST.continuousAboveA()).isCloseTo(5.0 / 12 * BOOST.inductorPeakToPeakA().getAsDouble() / 2, withPercentage(1e-9));
+    }
+
+    @Test
+    void inputVoltageCanBeChanged() {
+        assertThat(BOOST.withInputV(6).duty()).isEqualTo(0.5);
+        assertThat(new BuckCurrent(12, 3, 1e-6, 1e6, 1).withInputV(6).duty()).isEqualTo(0.5);
+        assertThat(INVERTING.withInputV(5).duty()).isEqualTo(0.5);
+        assertThat(FLYBACK.withInputV(20).duty()).isEqualTo(0.5);
+    }
+
+    @Test
+    void impossibleConvertersAreRefusedByName() {
+        assertThatThrownBy(() -> new BuckCurrent(3, 3.3, 1e-6, 1e6, 1)).hasMessageContaining("outputV");
+        assertThatThrownBy(() -> new BoostCurrent(12, 5, 1e-6, 1e6, 1, 1, 1e-8)).hasMessageContaining("outputV");
+        assertThatThrownBy(() -> new BoostCurrent(5, 12, 1e-6, 1e6, 1, 1, 5e-7)).hasMessageContaining("edgeS");
+        assertThatThrownBy(() -> new BuckCurrent(12, 3.3, 1e-6, 1e6, 0)).hasMessageContaining("phases");
+        assertThatThrownBy(() -> new FlybackCurrent(24, 5, 0, 4, 2e5, 3, 4e-8)).hasMessageContaining("inductanceH");
+    }
+
+    @Test
+    void badPiecewiseLinearCurrentsAreRefusedByName() {
+        assertThatThrownBy(() -> PiecewiseLinearCurrent.of(1, new double[] {0, 0.5, 0.5}, new double[3]))
+                .hasMessageContaining("timeS[2]");
+        assertThatThrownBy(() -> PiecewiseLinearCurrent.of(1, new double[] {0.1, 0.5}, new double[2])).hasMessageContaining("timeS[0]");
+        assertThatThrownBy(() -> PiecewiseLinearCurrent.of(1, new double[] {0, 1}, new double[] {0, 1})).hasMessageContaining("timeS[1]");
+        assertThatThrownBy(() -> PiecewiseLinearCurrent.of(1, new double[] {0, 0.5}, new double[] {0, Double.NaN}))
+                .hasMessageContaining("currentA[1]");
+        assertThatThrownBy(() -> PiecewiseLinearCurrent.of(0, new double[] {0, 0.5}, new double[2])).hasMessageContaining("periodS");
+        assertThat(PiecewiseLinearCurrent.of(1, new double[] {0, 0.5, 1}, new double[] {0, 1, 0}).waveform().pieces()).isEqualTo(2);
+    }
+
+    /** Ieq^2 = sum of (In / kf)^2: with a factor that is the same everywhere it divides the rms current. */
+    @Test
+    void rippleRatingWeighsEachHarmonic() {
+        HarmonicCurrents currents = Ripple.of(Banks.of(Banks.branch(1e-4, 0.01, 0)), RippleClosedFormTest.triangle(2, 1e5, 0.5), 10)
+                .branches().get(0).perPart();
+        assertThat(currents.equivalentA(hz -> 0.5)).isCloseTo(2 * currents.rmsA(), withPercentage(1e-9));
+        // A triangle has odd harmonics only, of 1/n^2: all but the first are weighed with 2 here.
+        double first = currents.rmsA(1);
+        double others = Math.sqrt(currents.rmsA() * currents.rmsA() - first * first);
+        assertThat(currents.equivalentA(hz -> hz > 1.5e5 ? 2 : 1)).isCloseTo(Math.hypot(first, others / 2), withPercentage(1e-9));
+        assertThat(first).isCloseTo(8 / (Math.PI * Math.PI) / Math.sqrt(2), withPercentage(1e-7));
+    }
+}
