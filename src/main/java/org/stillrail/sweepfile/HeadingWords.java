@@ -29,7 +29,7 @@ record HeadingWords(ColumnKind kind, String unit, boolean negated) {
             text = sign.group(1);
         }
         Named named = Named.of(text);
-        String word = named.name.toLowerCase(Locale.ROOT).replaceAll("[\\s_.\\-*]", "").replace('\u2032', '\'')
+        String word = named.name.toLowerCase(Locale.ROOT).replaceAll("[\\s_.,:;\\-*]", "").replace('\u2032', '\'')
                 .replace('\u2019', '\'').replace("\u2033", "\"").replace("''", "\"");
         ColumnKind kind = scattering(word, named.unit);
         if (kind == null) {
@@ -60,7 +60,7 @@ record HeadingWords(ColumnKind kind, String unit, boolean negated) {
                     return new Named(matcher.group(1), matcher.group(2));
                 }
             }
-            return Dimension.FREQUENCY.scale(text) > 0 ? new Named("f", text) : new Named(text, "");
+            return !text.isEmpty() && Dimension.FREQUENCY.scale(text) > 0 ? new Named("f", text) : new Named(text, "");
         }
     }
 

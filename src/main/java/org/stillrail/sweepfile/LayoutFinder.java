@@ -86,6 +86,7 @@ final class LayoutFinder {
         private final List<CellRow> rows;
         private final int width;
         private final int dataRows;
+        private final int numericCells;
 
         Candidate(Delimiter delimiter, boolean decimalComma, List<CellRow> rows) {
             this.delimiter = delimiter;
@@ -107,10 +108,12 @@ final class LayoutFinder {
             }
             width = bestWidth;
             dataRows = bestCount;
+            numericCells = rows.stream().filter(row -> row.width() == width && isNumeric(row))
+                    .mapToInt(row -> row.numericCells(decimalComma)).sum();
         }
 
         boolean isBetterThan(Candidate other) {
-            return dataRows > other.dataRows || dataRows == other.dataRows && width > other.width;
+            return dataRows != other.dataRows ? dataRows > other.dataRows : numericCells > other.numericCells;
         }
 
         /** Most of the cells are numbers, three at least: a frequency and a pair. */

@@ -53,11 +53,16 @@ final class PortCount {
             return named;
         }
         for (int ports = 1; ports <= MOST_TRIED; ports++) {
-            if (fits(lines, ports)) {
+            if (fits(lines, ports) && (ports <= 2 || isInRows(lines, ports))) {
                 return ports;
             }
         }
         return 0;
+    }
+
+    /** Of three ports and more each row of the matrix begins a line, and no line has more than four pairs. */
+    private static boolean isInRows(List<NumberLine> lines, int ports) {
+        return lines.get(0).size() == 1 + 2 * Math.min(ports, 4) && lines.get(1).size() % 2 == 0;
     }
 
     private static boolean allHave(List<NumberLine> lines, int size) {
