@@ -24,13 +24,18 @@ public final class ModelFit {
         if (model instanceof FittedModel fitted) {
             return fitted.fit();
         }
-        ValidRange range = model.validRange();
-        double[] knots = Arrays.stream(model.knotsHz()).filter(range::contains).distinct().toArray();
-        FrequencyGrid grid = knots.length >= VectorFitting.FEWEST_POINTS ? FrequencyGrid.of(knots) : samples(range, fromHz, toHz);
+        FrequencyGrid grid = pointsOf(model, fromHz, toHz);
         double[] r = new double[grid.size()];
         double[] x = new double[grid.size()];
         model.addImpedanceTo(grid, r, x);
         return VectorFitting.fit(new Curve(grid, r, x));
+    }
+
+    /** The frequencies that {@link #of} fits at. */
+    public static FrequencyGrid pointsOf(ImpedanceModel model, double fromHz, double toHz) {
+        ValidRange range = model.validRange();
+        double[] knots = Arrays.stream(model.knotsHz()).filter(range::contains).distinct().toArray();
+        return knots.length >= VectorFitting.FEWEST_POINTS ? FrequencyGrid.of(knots) : samples(range, fromHz, toHz);
     }
 
     private static FrequencyGrid samples(ValidRange range, double fromHz, double toHz) {
