@@ -30,8 +30,8 @@ public final class ContinuedModel implements ImpedanceModel {
         this.outside = outside;
         this.known = inside.validRange();
         if (!(known.fromHz() > 0) || !(known.toHz() > known.fromHz()) || Double.isInfinite(known.toHz())) {
-            throw new IllegalArgumentException("Only a model with two ends can be continued, not one from " + known.fromHz() + " Hz to "
-                    + known.toHz() + " Hz");
+            throw new IllegalArgumentException("Only a model with two ends can be continued, not one from " + known.fromHz()
+                    + " Hz to " + known.toHz() + " Hz");
         }
         ImpedancePoint low = inside.at(known.fromHz());
         ImpedancePoint lowFit = outside.at(known.fromHz());

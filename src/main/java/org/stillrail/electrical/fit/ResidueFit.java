@@ -12,7 +12,7 @@ final class ResidueFit {
     final PoleSet poles;
     final Terms terms;
     final double[] coefficients;
-    /** Factor R of the weighted columns: {@code |R x|} is the weighted change of the curve that a change x of the coefficients makes. */
+    /** Factor R of the weighted columns: {@code |R x|} is the weighted change of the curve when the coefficients change by x. */
     final Triangle triangle;
     final FitError error;
 

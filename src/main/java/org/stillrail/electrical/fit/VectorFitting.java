@@ -219,7 +219,8 @@ public final class VectorFitting {
             double toHz = samples.omegaScale / (2 * Math.PI);
             return String.format(Locale.ROOT, "The fit is not passive: Re Z is negative from %.4g Hz to %.4g Hz, down to %.3g ohm, "
                             + "and no small correction mends that.%s",
-                    first.fromOmega() * toHz, first.toOmega() * toHz, first.worstRe(), pointsAreActive() ? " The points themselves are so." : "");
+                    first.fromOmega() * toHz, first.toOmega() * toHz, first.worstRe(),
+                    pointsAreActive() ? " The points themselves are so." : "");
         }
 
         private boolean pointsAreActive() {

@@ -23,7 +23,8 @@ class KramersKronigCheckTest {
 
     @Test
     void anInnerResonanceIsNoOffence() {
-        Curve curve = Synthetic.sampled(w -> Synthetic.resistor(0.002).plus(Synthetic.inductor(0.4e-9, w)).plus(Synthetic.capacitor(1e-6, w))
+        Curve curve = Synthetic.sampled(w -> Synthetic.resistor(0.002).plus(Synthetic.inductor(0.4e-9, w))
+                .plus(Synthetic.capacitor(1e-6, w))
                 .plus(Synthetic.parallel(Synthetic.inductor(1e-9, w), Synthetic.resistor(0.05).plus(Synthetic.capacitor(1e-8, w)))), GRID);
         KramersKronigCheck.Result result = KramersKronigCheck.of(curve);
         assertThat(result.consistent(1)).isTrue();

@@ -81,8 +81,13 @@ class RationalFunctionTest {
 
     @Test
     void aPoleOnTheAxisOrRightOfItIsNotStable() {
-        assertThat(new RationalFunction(new double[] {0}, new double[] {3}, new double[] {1}, new double[] {0}, 0, 0, 0).stable()).isFalse();
-        assertThat(new RationalFunction(new double[] {2}, new double[] {0}, new double[] {1}, new double[] {0}, 0, 0, 0).stable()).isFalse();
+        assertThat(withPole(0, 3).stable()).isFalse();
+        assertThat(withPole(2, 0).stable()).isFalse();
+        assertThat(withPole(-2, 0).stable()).isTrue();
+    }
+
+    private static RationalFunction withPole(double re, double im) {
+        return new RationalFunction(new double[] {re}, new double[] {im}, new double[] {1}, new double[] {0}, 0, 0, 0);
     }
 
     @Test
