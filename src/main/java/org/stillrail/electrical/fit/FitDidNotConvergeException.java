@@ -1,5 +1,7 @@
 package org.stillrail.electrical.fit;
 
+import java.util.Locale;
+
 /** No rational function was found that may stand for the points; the message says how near the best one came. */
 public final class FitDidNotConvergeException extends RuntimeException {
 
@@ -7,7 +9,7 @@ public final class FitDidNotConvergeException extends RuntimeException {
     private final double rmsRelativeErrorPercent;
 
     FitDidNotConvergeException(int order, double rmsRelativeErrorPercent) {
-        super(String.format(java.util.Locale.ROOT,
+        super(String.format(Locale.ROOT,
                 "The fit did not converge: the best of all orders, %d, leaves an rms error of %.3g %% of |Z|",
                 order, rmsRelativeErrorPercent));
         this.order = order;

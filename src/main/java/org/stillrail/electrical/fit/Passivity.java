@@ -6,8 +6,8 @@ import java.util.List;
 /**
  * Where a one-port's {@code Re Z(jw)} is negative, exactly: with a realisation A, b, c, d,
  * {@code Re Z(jw) = d + c A (xI - A^2)^-1 b} at {@code x = -w^2}, so the crossings are
- * {@code w^2 = eigenvalues of A (b c / d - A)}, half the size of the Hamiltonian matrix (A. Semlyen, B. Gustavsen, IEEE Trans. Power Delivery
- * 24(3), 2009; from memory). The same in {@code 1/x}, divided by {@code Re Z(0)}, is exact for the low crossings and serves
+ * {@code w^2 = eigenvalues of A (b c / d - A)}, half the size of the Hamiltonian matrix (A. Semlyen, B. Gustavsen,
+ * IEEE Trans. Power Delivery 24(3), 2009; from memory). The same in {@code 1/x}, divided by {@code Re Z(0)}, is exact for the low crossings and serves
  * where d is 0. Between two neighbouring crossings the sign is that of one value.
  *
  * <p>An inductance and a capacitance in series do not enter; they must not be negative. The poles must be stable.
@@ -186,7 +186,7 @@ final class Passivity {
     }
 
     private static boolean negativeAtInfinity(RationalFunction z) {
-        return z.constant() < -ROUNDING * Math.abs(z.constant()) && z.constant() < -ROUNDING * ROUNDING * scale(z, 0);
+        return z.constant() < 0;
     }
 
     /** Sum of the magnitudes that add to {@code Re Z}: what rounding is measured against. */

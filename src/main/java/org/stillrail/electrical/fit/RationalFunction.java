@@ -38,7 +38,8 @@ public final class RationalFunction {
         }
         for (int k = 0; k < n; k++) {
             if (poleIm[k] < 0 || poleIm[k] == 0 && residueIm[k] != 0) {
-                throw new IllegalArgumentException("Entry " + k + " must be a real pole with a real residue or the upper pole of a pair");
+                throw new IllegalArgumentException(
+                        "Entry " + k + " must be a real pole with a real residue or the upper pole of a pair");
             }
         }
         this.poleRe = poleRe.clone();

@@ -53,7 +53,7 @@ final class Triangle extends QRDecompositionHouseholderColumn_DDRM {
         return dataQR[column][row];
     }
 
-    /** Least-squares solution of the columns {@code from .. to - 1} for the column {@code rhs}, all of them behind {@code from} rows. */
+    /** Least-squares solution of the columns {@code from .. to - 1} for the column {@code rhs}, rows from {@code from} on. */
     double[] solve(int from, int to, int rhs) {
         double[] x = new double[to - from];
         for (int i = to - 1; i >= from; i--) {
