@@ -8,6 +8,8 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -49,8 +51,9 @@ class RoleTableTest {
 
     @Test
     void everyEndpointHasALineAndEveryLineAnEndpoint() {
-        assertThat(table.names()).containsExactlyInAnyOrderElementsOf(
-                endpoints().stream().map(Endpoint::name).distinct().toList());
+        Set<String> endpoints = endpoints().stream().map(Endpoint::name).collect(Collectors.toSet());
+        assertThat(endpoints).filteredOn(name -> !table.names().contains(name)).as("endpoints without a line").isEmpty();
+        assertThat(table.names()).filteredOn(name -> !endpoints.contains(name)).as("lines without an endpoint").isEmpty();
     }
 
     @TestFactory
