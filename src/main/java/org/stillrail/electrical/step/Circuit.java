@@ -168,9 +168,11 @@ final class Circuit {
         return compensator.integratorGain();
     }
 
-    /** A change of the command is at once in the output: a jump never smooths out on its way round the loop. */
-    boolean jumpsThrough() {
-        return voltageMode && inductive() && compensator.feedthrough() != 0;
+    /** Loop gain at infinite frequency: above 0 where a jump of the command is at once in the output, and the output's in the command. */
+    double gainAtInfinity() {
+        return voltageMode && inductive()
+                ? compensator.feedthrough() * stage.inputV() / (stage.combinedInductanceH() * inverseInductance())
+                : 0;
     }
 
     double[] steadyState() {
@@ -304,8 +306,7 @@ final class Circuit {
         Row withoutSource = voltage(unit, Row.zero(n), inductor, branchCurrent);
         Row openError = withoutSource.times(-1).plus(-loadLineOhm, inductor);
         Row openCommand = unit[integratorAt].plus(compensatorRest).plus(compensator.feedthrough(), openError);
-        double voltagePerSource = inductive() ? 1 / (stage.combinedInductanceH() * inverseInductance()) : 0;
-        return openCommand.times(inputV / (1 + compensator.feedthrough() * voltagePerSource * inputV));
+        return openCommand.times(inputV / (1 + gainAtInfinity()));
     }
 
     private Row voltage(Row[] unit, Row source, Row inductor, Row branchCurrent) {

@@ -22,6 +22,8 @@ final class StepSimulation {
     private static final int DELAY_ROUNDS = 8;
     /** A kink of the delayed command loses one order at each turn round the loop; after so many it no longer matters. */
     private static final int ECHOES = 4;
+    /** A jump that comes through whole loses the loop gain at infinity at each turn; below this it no longer matters. */
+    private static final double FAINT = 1e-9;
     /** A deviation of so many times the output voltage, or the load edge's own jump, grows without bounds. */
     private static final double RUNAWAY = 1e6;
 
@@ -39,6 +41,7 @@ final class StepSimulation {
     private final Trace trace;
     private final double inductorOffsetA;
     private final double nominalV;
+    private final int echoes;
     private final Limiter limiter;
     private final DutyHistory history;
     private double resolution;
@@ -56,7 +59,7 @@ final class StepSimulation {
     private double largestJump;
     private double forgiven;
     private int regimes;
-    private boolean outrunsDelay = true;
+    private double longestS = Double.POSITIVE_INFINITY;
     private double spent;
 
     /** @param nominalV a voltage against which the deviation is judged to run away */
@@ -73,6 +76,8 @@ final class StepSimulation {
         this.history = circuit.delayS() > 0
                 ? new DutyHistory(circuit.delayS(), clamps ? circuit.lowest() : Double.NEGATIVE_INFINITY, clamps ? circuit.highest() : Double.POSITIVE_INFINITY)
                 : null;
+        double jumps = circuit.gainAtInfinity();
+        this.echoes = jumps < 1 ? ECHOES + (jumps == 0 ? 0 : (int) Math.ceil(Math.log(FAINT) / Math.log(jumps))) : Integer.MAX_VALUE;
         this.resolution = history == null ? RESOLUTION : RESOLUTION_WITH_DELAY;
         this.z = circuit.steadyState();
         this.middle = new double[z.length];
@@ -115,7 +120,7 @@ final class StepSimulation {
     }
 
     private void echo(double atS, int echo) {
-        if (history != null && (echo < ECHOES || circuit.jumpsThrough()) && atS + circuit.delayS() < durationS) {
+        if (history != null && echo < echoes && atS + circuit.delayS() < durationS) {
             breaks.add(new Break(atS + circuit.delayS(), echo + 1));
         }
     }
@@ -125,9 +130,6 @@ final class StepSimulation {
         mode = circuit.mode(regime);
         largestJump = largest(largestJump, mode.voltage().of(z));
         forgiven = limited ? Math.max(0, limiter.violation(regime, mode, z, largestVoltage)) : 0;
-        if (++regimes > MOST_REGIMES) {
-            throw new StepBudgetException("The duty meets its limits too often to follow; shorten durationS or lower the loop's gain");
-        }
     }
 
     /** Puts the delayed command at the present instant into the state, so that the regime is chosen with it. */
@@ -145,7 +147,7 @@ final class StepSimulation {
     /** One step; returns the length to try next. */
     private double step(double tried, double untilS) {
         double least = 16 * Math.ulp(t);
-        double h = Math.scalb(1.0, Math.getExponent(tried));
+        double h = Math.scalb(1.0, Math.getExponent(Math.min(tried, longestS)));
         for (;;) {
             boolean reaches = t + h >= untilS - least;
             if (reaches) {
@@ -173,10 +175,7 @@ final class StepSimulation {
             propagate(h);
             return true;
         }
-        if (h <= circuit.delayS() || !outrunsDelay) {
-            if (h > circuit.delayS()) {
-                return false;
-            }
+        if (h <= circuit.delayS()) {
             circuit.setDuty(z, history.cubic(t, h, null));
             propagate(h);
             return true;
@@ -197,7 +196,7 @@ final class StepSimulation {
             last = guess.value1();
             spend();
         }
-        outrunsDelay = false;
+        longestS = h / 2;
         return false;
     }
 
@@ -281,6 +280,9 @@ final class StepSimulation {
         accept(beyond, end, t + beyond);
         echo(t, 0);
         enter();
+        if (++regimes > MOST_REGIMES) {
+            throw new StepBudgetException("The duty meets its limits too often to follow; shorten durationS or lower the loop's gain");
+        }
         return true;
     }
 
