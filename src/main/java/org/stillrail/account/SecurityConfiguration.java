@@ -1,0 +1,102 @@
+package org.stillrail.account;
+
+import jakarta.servlet.DispatcherType;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.security.config.annotation.method.configuration.EnableMethodSecurity;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
+import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
+import org.springframework.security.config.http.SessionCreationPolicy;
+import org.springframework.security.web.AuthenticationEntryPoint;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.access.AccessDeniedHandler;
+import org.springframework.security.web.authentication.HttpStatusEntryPoint;
+import org.springframework.security.web.util.matcher.RequestMatcher;
+
+/**
+ * Two ways in: a token for {@code /api}, a session for pages. Whatever is not named here needs a signed-in person; what
+ * needs more says so on its handler with an expression of {@link May}.
+ */
+@Configuration(proxyBeanMethods = false)
+@EnableMethodSecurity
+class SecurityConfiguration {
+
+    private static final String CONTENT_SECURITY_POLICY = "default-src 'self'; script-src 'self'; style-src 'self'; "
+            + "img-src 'self' data:; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
+
+    private final Refusals refusals;
+
+    SecurityConfiguration(Refusals refusals) {
+        this.refusals = refusals;
+    }
+
+    @Bean
+    @Order(1)
+    SecurityFilterChain apiSecurity(HttpSecurity http, TokenCheck tokenCheck) throws Exception {
+        AuthenticationEntryPoint noToken = (request, response, reason) -> {
+            response.setHeader(HttpHeaders.WWW_AUTHENTICATE, "Bearer");
+            ApiProblem.send(response, HttpStatus.UNAUTHORIZED, "A valid token is needed: Authorization: Bearer TOKEN");
+        };
+        AccessDeniedHandler notAllowed = (request, response, reason) -> {
+            refusals.note(request, reason);
+            ApiProblem.send(response, HttpStatus.FORBIDDEN, "The owner of this token does not hold a role that may do this");
+        };
+        return http
+                .securityMatcher("/api/**")
+                .authorizeHttpRequests(requests -> requests
+                        .requestMatchers("/api/openapi", "/api/openapi.yaml").permitAll()
+                        .anyRequest().authenticated())
+                .csrf(AbstractHttpConfigurer::disable)
+                .requestCache(AbstractHttpConfigurer::disable)
+                .sessionManagement(sessions -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+                .oauth2ResourceServer(server -> server
+                        .opaqueToken(token -> token
+                                .introspector(tokenCheck)
+                                .authenticationConverter(TokenCheck::authentication))
+                        .authenticationEntryPoint(noToken)
+                        .accessDeniedHandler(notAllowed))
+                .exceptionHandling(handling -> handling.authenticationEntryPoint(noToken).accessDeniedHandler(notAllowed))
+                .headers(SecurityConfiguration::headers)
+                .build();
+    }
+
+    @Bean
+    @Order(2)
+    SecurityFilterChain pageSecurity(HttpSecurity http, SignInSucceeded succeeded, SignInFailed failed) throws Exception {
+        return http
+                .authorizeHttpRequests(requests -> requests
+                        .dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.FORWARD).permitAll()
+                        .requestMatchers("/sign-in", "/setup", "/css/**", "/js/**", "/webjars/**", "/favicon.*",
+                                "/actuator/health").permitAll()
+                        .anyRequest().authenticated())
+                .formLogin(form -> form
+                        .loginPage("/sign-in")
+                        .usernameParameter("userName")
+                        .passwordParameter("password")
+                        .successHandler(succeeded)
+                        .failureHandler(failed))
+                .logout(logout -> logout.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?signed-out"))
+                .exceptionHandling(handling -> handling
+                        .defaultAuthenticationEntryPointFor(new HttpStatusEntryPoint(HttpStatus.UNAUTHORIZED), fromScript())
+                        .accessDeniedHandler((request, response, reason) -> {
+                            refusals.note(request, reason);
+                            response.sendError(HttpStatus.FORBIDDEN.value());
+                        }))
+                .headers(SecurityConfiguration::headers)
+                .build();
+    }
+
+    /** A script must get a plain 401 when the session has ended: a sign-in page would be swapped into what the person typed. */
+    private static RequestMatcher fromScript() {
+        return request -> request.getHeader("HX-Request") != null
+                || request.getHeader("Sec-Fetch-Mode") != null && !"navigate".equals(request.getHeader("Sec-Fetch-Mode"));
+    }
+
+    private static void headers(HeadersConfigurer<HttpSecurity> headers) {
+        headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT_SECURITY_POLICY));
+    }
+}
