@@ -3,6 +3,7 @@ package org.stillrail.web;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -26,6 +27,9 @@ public final class Quantity {
             "([+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d{1,3})?)\\s*([" + PREFIXES + "]?)\\s*([A-Za-z\u03a9\u2126\u00b0%/]*)");
 
     private static final Pattern PREFIX_AS_POINT = Pattern.compile("([+-]?\\d+)([" + PREFIXES + "])(\\d+)\\s*([A-Za-z\u03a9\u2126]*)");
+
+    /** Units that take no prefix: nobody reads millidegrees. */
+    private static final Set<String> PLAIN_UNITS = Set.of("degC", "%", "h", "deg", "dB");
 
     private static final String[] DISPLAY = {"f", "p", "n", "\u00b5", "m", "", "k", "M", "G"};
     private static final int DISPLAY_UNITY = 5;
@@ -73,6 +77,7 @@ public final class Quantity {
 
     private static boolean isUnit(String suffix, String unit) {
         return suffix.equalsIgnoreCase(unit)
+                || unit.equals("degC") && (suffix.equals("\u00b0C") || suffix.equals("C"))
                 || unit.equals("ohm") && (suffix.equals("\u03a9") || suffix.equals("\u2126") || suffix.equalsIgnoreCase("ohms") || suffix.equals("R"));
     }
 
@@ -88,7 +93,7 @@ public final class Quantity {
 
     /** As {@link #format(double, String)} with the number of significant digits given. */
     public static String format(double value, String unit, int digits) {
-        String symbol = unit.equals("ohm") ? "\u03a9" : unit;
+        String symbol = symbol(unit);
         if (Double.isNaN(value)) {
             return "unknown";
         }
@@ -99,11 +104,38 @@ public final class Quantity {
             return symbol.isEmpty() ? "0" : "0\u00a0" + symbol;
         }
         BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits));
+        if (PLAIN_UNITS.contains(unit)) {
+            return rounded.stripTrailingZeros().toPlainString() + "\u00a0" + symbol;
+        }
         int magnitude = rounded.precision() - rounded.scale() - 1;
         int group = Math.max(-DISPLAY_UNITY, Math.min(DISPLAY.length - 1 - DISPLAY_UNITY, Math.floorDiv(magnitude, 3)));
         String number = rounded.scaleByPowerOfTen(-3 * group).stripTrailingZeros().toPlainString();
         String suffix = DISPLAY[group + DISPLAY_UNITY] + symbol;
         return suffix.isEmpty() ? number : number + "\u00a0" + suffix;
+    }
+
+    private static String symbol(String unit) {
+        return switch (unit) {
+            case "ohm" -> "\u03a9";
+            case "degC" -> "\u00b0C";
+            case "deg" -> "\u00b0";
+            default -> unit;
+        };
+    }
+
+    /** As {@link #entry(Double)} with the unit behind it, so that a person sees what the field is in: {@code 5.4 mm}. */
+    public static String entry(Double value, String unit) {
+        if (value != null && PLAIN_UNITS.contains(unit)) {
+            return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString() + " " + unit;
+        }
+        String number = entry(value);
+        if (number.isEmpty() || unit.isEmpty()) {
+            return number;
+        }
+        boolean prefixed = Character.isLetter(number.charAt(number.length() - 1));
+        return prefixed
+                ? number.substring(0, number.length() - 1) + " " + number.charAt(number.length() - 1) + unit
+                : number + " " + unit;
     }
 
     /** How a stored value is put back into an input: shortest engineering entry that reads back as the same value. */

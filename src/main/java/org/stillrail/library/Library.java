@@ -1,0 +1,180 @@
+package org.stillrail.library;
+
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.dao.DuplicateKeyException;
+import org.springframework.security.access.AccessDeniedException;
+import org.springframework.security.access.prepost.PreAuthorize;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.stillrail.account.CurrentPerson;
+import org.stillrail.account.May;
+import org.stillrail.account.Role;
+import org.stillrail.audit.AuditTrail;
+import org.stillrail.document.Revision;
+import org.stillrail.web.NotFoundException;
+import org.stillrail.web.StaleVersionException;
+
+/** What can be done with parts and sweeps. Reading is for everyone signed in; each change names who may make it. */
+@Service
+public class Library {
+
+    private final Parts parts;
+    private final Sweeps sweeps;
+    private final RawFiles rawFiles;
+    private final AuditTrail audit;
+    private final Clock clock;
+
+    Library(Parts parts, Sweeps sweeps, RawFiles rawFiles, AuditTrail audit, Clock clock) {
+        this.parts = parts;
+        this.sweeps = sweeps;
+        this.rawFiles = rawFiles;
+        this.audit = audit;
+        this.clock = clock;
+    }
+
+    public Optional<Part> find(UUID partId) {
+        return parts.find(partId);
+    }
+
+    public Optional<Part> find(String partNumber) {
+        return parts.find(partNumber);
+    }
+
+    public Optional<Part> findRevision(UUID revisionId) {
+        return parts.findRevision(revisionId);
+    }
+
+    /** Parts that may be put into a bank, by part number: all but the withdrawn. */
+    public List<PartRow> usable() {
+        return parts.list(PartFilter.ALL, 0, Integer.MAX_VALUE).stream().filter(part -> part.vetting() != Vetting.WITHDRAWN).toList();
+    }
+
+    public Optional<Sweep> findSweep(UUID sweepId) {
+        return sweeps.find(sweepId);
+    }
+
+    public List<Sweep> sweepsOf(UUID partId) {
+        return sweeps.ofPart(partId);
+    }
+
+    Part require(UUID partId) {
+        return find(partId).orElseThrow(() -> new NotFoundException("There is no part with this address."));
+    }
+
+    Part require(UUID partId, int number) {
+        return parts.find(partId, number).orElseThrow(() -> new NotFoundException("This part has no revision " + number + "."));
+    }
+
+    List<Revision<PartDocument>> history(UUID partId) {
+        return parts.history(partId);
+    }
+
+    /**
+     * Proposes a new part.
+     *
+     * @throws PartNumberTakenException when the library holds this part number already
+     */
+    @PreAuthorize(May.PROPOSE_PART)
+    @Transactional
+    public Part propose(PartDocument document, CurrentPerson author) {
+        try {
+            Part part = parts.insert(document, Vetting.PROPOSED, null, author, now());
+            audit.record(author.userName(), "part proposed", "part", part.id().toString(), Map.of("partNumber", document.partNumber()));
+            return part;
+        } catch (DuplicateKeyException e) {
+            throw new PartNumberTakenException(document.partNumber());
+        }
+    }
+
+    /**
+     * Makes the next revision of a part. A vetted part takes a librarian; that is checked here because it depends on the part.
+     *
+     * @throws StaleVersionException when the part was changed since {@code version}
+     */
+    @PreAuthorize(May.PROPOSE_PART)
+    @Transactional
+    public Part revise(UUID partId, long version, PartDocument document, CurrentPerson author) {
+        Part part = atVersion(partId, version);
+        if (part.vetting() != Vetting.PROPOSED && !author.has(Role.LIBRARIAN)) {
+            throw new AccessDeniedException("A part that has been vetted is revised by a librarian.");
+        }
+        PartDocument kept = document.withModel(part.document().model());
+        return addRevision(part, kept, author, "part revised");
+    }
+
+    /** Chooses the model that the part lends to banks from now on; a new revision. */
+    @PreAuthorize(May.VET)
+    @Transactional
+    public Part chooseModel(UUID partId, long version, ModelChoice choice, CurrentPerson author) {
+        Part part = atVersion(partId, version);
+        if (choice.kind() == ModelChoice.Kind.SWEEP
+                && sweeps.find(choice.sweepId()).filter(sweep -> sweep.partId().equals(partId)).isEmpty()) {
+            throw new NotFoundException("This part has no such sweep.");
+        }
+        return addRevision(part, part.document().withModel(choice), author, "part model chosen");
+    }
+
+    /** Vets, restricts or withdraws a part. */
+    @PreAuthorize(May.VET)
+    @Transactional
+    public void changeVetting(UUID partId, long version, Vetting vetting, String reason, CurrentPerson author) {
+        Part part = atVersion(partId, version);
+        if (!parts.changeVetting(partId, version, vetting, reason)) {
+            throw stale(part);
+        }
+        audit.record(author.userName(), "part " + vetting.label(), "part", partId.toString(),
+                Map.of("partNumber", part.partNumber(), "from", part.vetting().label(), "reason", reason == null ? "" : reason));
+    }
+
+    /** Keeps the raw bytes and what was read from them. */
+    @PreAuthorize(May.IMPORT_SWEEP)
+    @Transactional
+    public Sweep importSweep(UUID partId, String fileName, byte[] bytes, SweepDocument document, CurrentPerson importer) {
+        Part part = require(partId);
+        String sha256 = rawFiles.keep(bytes);
+        Sweep sweep = sweeps.insert(partId, sha256, fileName, document, importer, now());
+        audit.record(importer.userName(), "sweep imported", "sweep", sweep.id().toString(),
+                Map.of("partNumber", part.partNumber(), "file", fileName, "sha256", sha256));
+        return sweep;
+    }
+
+    /** Where the same bytes were imported before. */
+    List<Sweep> sameBytes(String sha256) {
+        return sweeps.withRaw(sha256);
+    }
+
+    byte[] rawOf(Sweep sweep) {
+        return rawFiles.find(sweep.rawSha256()).orElseThrow();
+    }
+
+    private Part addRevision(Part part, PartDocument document, CurrentPerson author, String action) {
+        if (!parts.addRevision(part, document, author, now())) {
+            throw stale(part);
+        }
+        audit.record(author.userName(), action, "part", part.id().toString(),
+                Map.of("partNumber", part.partNumber(), "revision", part.latestNumber() + 1));
+        return require(part.id());
+    }
+
+    private Part atVersion(UUID partId, long version) {
+        Part part = require(partId);
+        if (part.version() != version) {
+            throw stale(part);
+        }
+        return part;
+    }
+
+    private static StaleVersionException stale(Part part) {
+        return new StaleVersionException("Part " + part.partNumber() + " was changed by somebody else while this page was open "
+                + "(now revision " + part.latestNumber() + "). Nothing was overwritten.");
+    }
+
+    private OffsetDateTime now() {
+        return OffsetDateTime.now(clock);
+    }
+}

@@ -1,0 +1,85 @@
+package org.stillrail.library;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleBiFunction;
+import org.springframework.stereotype.Component;
+import org.stillrail.electrical.capacitor.OperatingPoint;
+import org.stillrail.electrical.capacitor.ValidRange;
+import org.stillrail.electrical.curve.Curve;
+import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.web.ChartData;
+import org.stillrail.web.ChartData.Axis;
+import org.stillrail.web.ChartData.Series;
+
+/** The charts of a part page: the datasheet's model and every sweep over each other. */
+@Component
+class PartCharts {
+
+    private static final int DATASHEET_POINTS = 400;
+    private static final double LOWEST_HZ = 10;
+    private static final double HIGHEST_HZ = 100e6;
+
+    private final PartModels models;
+
+    PartCharts(PartModels models) {
+        this.models = models;
+    }
+
+    /** One chart with its place in the page. */
+    record PartChart(String id, String title, ChartData data) {
+    }
+
+    List<PartChart> of(PartDocument part, List<Sweep> sweeps) {
+        List<Line> lines = lines(part, sweeps);
+        return List.of(
+                chart("magnitude", "Magnitude of the impedance", Axis.log("|Z|", "\u03a9"), lines, Curve::magnitude),
+                chart("esr", "Equivalent series resistance, Re Z", Axis.log("ESR", "\u03a9"), lines,
+                        (curve, i) -> positive(curve.real(i))),
+                chart("phase", "Phase of the impedance", Axis.linear("Phase", "\u00b0"), lines, Curve::phaseDeg),
+                chart("capacitance", "Effective series capacitance, \u22121/(\u03c9 Im Z), below resonance", Axis.log("C", "F"), lines,
+                        (curve, i) -> positive(-1 / (curve.grid().omega(i) * curve.imaginary(i)))),
+                chart("inductance", "Effective series inductance, Im Z/\u03c9, above resonance", Axis.log("L", "H"), lines,
+                        (curve, i) -> positive(curve.imaginary(i) / curve.grid().omega(i))));
+    }
+
+    /** A curve with the way it is drawn. */
+    private record Line(String key, String label, String technology, String kind, Curve curve, ValidRange valid) {
+    }
+
+    private List<Line> lines(PartDocument part, List<Sweep> sweeps) {
+        List<Line> lines = new ArrayList<>();
+        for (Sweep sweep : sweeps) {
+            SweepDocument document = sweep.document();
+            Curve curve = new Curve(FrequencyGrid.of(document.frequencyHz()), document.resistanceOhm(), document.reactanceOhm());
+            lines.add(new Line(sweep.id().toString(), sweep.label(), part.technology().key(), "measured", curve, ValidRange.EVERYWHERE));
+        }
+        double from = sweeps.stream().mapToDouble(Sweep::startHz).min().orElse(LOWEST_HZ);
+        double to = sweeps.stream().mapToDouble(Sweep::stopHz).max().orElse(HIGHEST_HZ);
+        FrequencyGrid grid = FrequencyGrid.logSpaced(from, Math.max(to, from * 10), DATASHEET_POINTS);
+        double[] resistance = new double[grid.size()];
+        double[] reactance = new double[grid.size()];
+        models.ofDatasheet(part).model().addImpedanceTo(grid, resistance, reactance);
+        lines.add(new Line("datasheet", "Datasheet model", part.technology().key(), "datasheet",
+                new Curve(grid, resistance, reactance), ValidRange.EVERYWHERE));
+        return lines;
+    }
+
+    private static PartChart chart(String id, String title, Axis y, List<Line> lines, ToDoubleBiFunction<Curve, Integer> value) {
+        List<Series> series = new ArrayList<>();
+        for (Line line : lines) {
+            double[] values = new double[line.curve().size()];
+            for (int i = 0; i < values.length; i++) {
+                values[i] = value.applyAsDouble(line.curve(), i);
+            }
+            series.add(Series.of(line.key(), line.label(), "branch", line.curve().grid().toArray(), values)
+                    .drawnAs(line.technology(), line.kind()));
+        }
+        return new PartChart(id, title, new ChartData(title + " over frequency", Axis.FREQUENCY, y, series, List.of(), List.of()));
+    }
+
+    /** A logarithmic axis has no place for zero and below. */
+    private static double positive(double value) {
+        return value > 0 ? value : Double.NaN;
+    }
+}

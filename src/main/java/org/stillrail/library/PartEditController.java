@@ -1,0 +1,92 @@
+package org.stillrail.library;
+
+import java.util.UUID;
+import org.springframework.security.access.prepost.PreAuthorize;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.util.MultiValueMap;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import org.stillrail.account.CurrentPerson;
+import org.stillrail.account.May;
+import org.stillrail.web.Form;
+import org.stillrail.web.StaleVersionException;
+
+/** Proposing a part and revising one. */
+@Controller
+@PreAuthorize(May.PROPOSE_PART)
+class PartEditController {
+
+    private final Library library;
+
+    PartEditController(Library library) {
+        this.library = library;
+    }
+
+    @GetMapping("/library/parts/new")
+    String blank(Model model) {
+        Form form = Form.empty()
+                .with("toleranceMinus", "20 %").with("tolerancePlus", "20 %").with("esrBound", "MAXIMUM").with("lossTangentBound", "MAXIMUM");
+        return edit(null, form, model);
+    }
+
+    @PostMapping("/library/parts/new")
+    String propose(
+            @RequestParam MultiValueMap<String, String> parameters, @AuthenticationPrincipal CurrentPerson person, Model model,
+            RedirectAttributes redirect) {
+        Form form = Form.of(parameters);
+        PartDocument document = PartForm.read(form);
+        if (document == null) {
+            return edit(null, form, model);
+        }
+        try {
+            Part part = library.propose(document, person);
+            redirect.addFlashAttribute("notice", part.partNumber() + " is proposed. A librarian vets it; banks can use it already.");
+            return "redirect:/library/parts/" + part.id();
+        } catch (PartNumberTakenException e) {
+            form.errors().add("partNumber", e.getMessage());
+            return edit(null, form, model);
+        }
+    }
+
+    @GetMapping("/library/parts/{partId}/edit")
+    String revisionOf(@PathVariable UUID partId, Model model) {
+        Part part = library.require(partId);
+        return edit(part, PartForm.fill(part.document()).with("version", Long.toString(part.version())), model);
+    }
+
+    @PostMapping("/library/parts/{partId}/edit")
+    String revise(
+            @PathVariable UUID partId, @RequestParam MultiValueMap<String, String> parameters,
+            @AuthenticationPrincipal CurrentPerson person, Model model, RedirectAttributes redirect) {
+        Part part = library.require(partId);
+        Form form = Form.of(parameters).with("partNumber", part.partNumber());
+        PartDocument document = PartForm.read(form);
+        Long version = form.read("version", "Version", true, Long::valueOf);
+        if (document == null || version == null) {
+            return edit(part, form, model);
+        }
+        try {
+            Part revised = library.revise(partId, version, document, person);
+            redirect.addFlashAttribute("notice", "Saved as revision " + revised.latestNumber() + "; the older ones stay readable.");
+            return "redirect:/library/parts/" + partId;
+        } catch (StaleVersionException e) {
+            form.errors().add("", e.getReason() + " Compare with the part's page in another tab; saving again makes yours the next revision.");
+            form.with("version", Long.toString(library.require(partId).version()));
+            return edit(part, form, model);
+        }
+    }
+
+    private static String edit(Part part, Form form, Model model) {
+        model.addAttribute("part", part);
+        model.addAttribute("form", form);
+        model.addAttribute("errors", form.errors());
+        model.addAttribute("technologies", PartForm.technologies());
+        model.addAttribute("bounds", PartForm.bounds());
+        return "library/edit";
+    }
+}

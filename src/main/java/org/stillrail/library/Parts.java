@@ -1,0 +1,186 @@
+package org.stillrail.library;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+import org.stillrail.account.CurrentPerson;
+import org.stillrail.document.Revision;
+import org.stillrail.document.RevisionTable;
+import org.stillrail.electrical.capacitor.Technology;
+
+/** Stored parts and their revisions. */
+@Repository
+class Parts {
+
+    private static final String LATEST = """
+            from part p join part_revision r on r.subject_id = p.id and r.number = p.latest_number""";
+
+    private final JdbcClient jdbc;
+    private final RevisionTable<PartDocument> revisions;
+
+    Parts(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+        this.revisions = new RevisionTable<>(jdbc, "part_revision", PartDocument.class);
+    }
+
+    List<PartRow> list(PartFilter filter, int offset, int most) {
+        Map<String, Object> parameters = new HashMap<>();
+        String where = where(filter, parameters);
+        parameters.put("offset", offset);
+        parameters.put("most", most);
+        return jdbc.sql("""
+                        select p.id, p.part_number, p.maker, p.vetting, p.latest_number, r.technology, r.capacitance_f, r.rated_voltage_v,
+                          (select count(*) from sweep s where s.part_id = p.id) as sweeps
+                        """ + LATEST + where + " order by p.part_number offset :offset rows fetch next :most rows only")
+                .params(parameters)
+                .query(Parts::row)
+                .list();
+    }
+
+    int count(PartFilter filter) {
+        Map<String, Object> parameters = new HashMap<>();
+        String where = where(filter, parameters);
+        return jdbc.sql("select count(*) " + LATEST + where).params(parameters).query(Integer.class).single();
+    }
+
+    Optional<Part> find(UUID id) {
+        return revisions.latest(id).flatMap(this::withPart);
+    }
+
+    Optional<Part> find(UUID id, int number) {
+        return revisions.find(id, number).flatMap(this::withPart);
+    }
+
+    Optional<Part> findRevision(UUID revisionId) {
+        return revisions.find(revisionId).flatMap(this::withPart);
+    }
+
+    Optional<Part> find(String partNumber) {
+        return jdbc.sql("select id from part where part_number = :partNumber")
+                .param("partNumber", partNumber)
+                .query(UUID.class)
+                .optional()
+                .flatMap(this::find);
+    }
+
+    List<Revision<PartDocument>> history(UUID id) {
+        return revisions.all(id);
+    }
+
+    /** A new part at revision 1. */
+    Part insert(PartDocument document, Vetting vetting, String vettingReason, CurrentPerson author, OffsetDateTime at) {
+        UUID id = UUID.randomUUID();
+        jdbc.sql("""
+                        insert into part (id, part_number, maker, vetting, vetting_reason, latest_number, version)
+                        values (:id, :partNumber, :maker, :vetting, :reason, 1, 0)""")
+                .param("id", id)
+                .param("partNumber", document.partNumber())
+                .param("maker", document.maker())
+                .param("vetting", vetting.name())
+                .param("reason", vettingReason)
+                .update();
+        return new Part(id, vetting, vettingReason, 1, 0, insertRevision(id, 1, document, author, at));
+    }
+
+    /** The next revision, unless somebody else changed the part since {@code version}. */
+    boolean addRevision(Part part, PartDocument document, CurrentPerson author, OffsetDateTime at) {
+        int number = part.latestNumber() + 1;
+        int changed = jdbc.sql("""
+                        update part set latest_number = :number, maker = :maker, version = version + 1
+                        where id = :id and version = :version""")
+                .param("number", number)
+                .param("maker", document.maker())
+                .param("id", part.id())
+                .param("version", part.version())
+                .update();
+        if (changed == 0) {
+            return false;
+        }
+        insertRevision(part.id(), number, document, author, at);
+        return true;
+    }
+
+    boolean changeVetting(UUID id, long version, Vetting vetting, String reason) {
+        return jdbc.sql("update part set vetting = :vetting, vetting_reason = :reason, version = version + 1 where id = :id and version = :version")
+                .param("vetting", vetting.name())
+                .param("reason", reason)
+                .param("id", id)
+                .param("version", version)
+                .update() == 1;
+    }
+
+    private Revision<PartDocument> insertRevision(UUID id, int number, PartDocument document, CurrentPerson author, OffsetDateTime at) {
+        return revisions.insert(id, number, author.id(), author.displayName(), at, document, Map.of(
+                "technology", document.technology().key(),
+                "capacitance_f", document.capacitanceF(),
+                "rated_voltage_v", document.ratedVoltageV()));
+    }
+
+    private Optional<Part> withPart(Revision<PartDocument> revision) {
+        return jdbc.sql("select vetting, vetting_reason, latest_number, version from part where id = :id")
+                .param("id", revision.subjectId())
+                .query((row, index) -> new Part(
+                        revision.subjectId(),
+                        Vetting.valueOf(row.getString("vetting")),
+                        row.getString("vetting_reason"),
+                        row.getInt("latest_number"),
+                        row.getLong("version"),
+                        revision))
+                .optional();
+    }
+
+    private static PartRow row(ResultSet row, int index) throws SQLException {
+        return new PartRow(
+                row.getObject("id", UUID.class),
+                row.getString("part_number"),
+                row.getString("maker"),
+                Vetting.valueOf(row.getString("vetting")),
+                row.getInt("latest_number"),
+                Technology.ofKey(row.getString("technology")),
+                row.getDouble("capacitance_f"),
+                row.getDouble("rated_voltage_v"),
+                row.getInt("sweeps"));
+    }
+
+    private static String where(PartFilter filter, Map<String, Object> parameters) {
+        List<String> conditions = new ArrayList<>();
+        if (filter.text() != null) {
+            conditions.add("(lower(p.part_number) like :text escape '!' or lower(p.maker) like :text escape '!')");
+            parameters.put("text", "%" + escaped(filter.text().toLowerCase(Locale.ROOT)) + "%");
+        }
+        if (filter.technology() != null) {
+            conditions.add("r.technology = :technology");
+            parameters.put("technology", filter.technology().key());
+        }
+        if (filter.capacitanceFromF() != null) {
+            conditions.add("r.capacitance_f >= :fromF");
+            parameters.put("fromF", filter.capacitanceFromF());
+        }
+        if (filter.capacitanceToF() != null) {
+            conditions.add("r.capacitance_f <= :toF");
+            parameters.put("toF", filter.capacitanceToF());
+        }
+        if (filter.ratedVoltageFromV() != null) {
+            conditions.add("r.rated_voltage_v >= :fromV");
+            parameters.put("fromV", filter.ratedVoltageFromV());
+        }
+        if (filter.vetting() != null) {
+            conditions.add("p.vetting = :vetting");
+            parameters.put("vetting", filter.vetting().name());
+        }
+        return conditions.isEmpty() ? "" : " where " + String.join(" and ", conditions);
+    }
+
+    private static String escaped(String text) {
+        return text.replace("!", "!!").replace("%", "!%").replace("_", "!_");
+    }
+}
