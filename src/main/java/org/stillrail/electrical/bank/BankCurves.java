@@ -15,7 +15,10 @@ import org.stillrail.electrical.curve.FrequencyGrid;
  */
 public record BankCurves(Curve bank, List<Curve> branches, List<Curve> shares) {
 
-    /** A lossless resonance shows up as a residue of rounding: this many ulps of the parts that cancel. */
+    /**
+     * A lossless resonance shows up as a residue of rounding: this many ulps of the parts that cancel. It covers the
+     * rounding of {@code 1 / (2 pi sqrt(L C))} and of a log-spaced grid.
+     */
     private static final double CANCELLED = 64 * Math.ulp(1.0);
 
     static BankCurves of(Bank bank, FrequencyGrid grid) {
@@ -32,16 +35,17 @@ public record BankCurves(Curve bank, List<Curve> branches, List<Curve> shares) {
             double[] r = new double[n];
             double[] x = new double[n];
             branch.addImpedanceTo(grid, r, x);
+            double inductance = branch.inductanceAtInfinityH();
             for (int i = 0; i < n; i++) {
                 double squared = r[i] * r[i] + x[i] * x[i];
-                if (r[i] == 0 && Math.abs(x[i]) <= CANCELLED * grid.omega(i) * branch.inductanceAtInfinityH()) {
+                if (r[i] == 0 && Math.abs(x[i]) <= CANCELLED * grid.omega(i) * inductance) {
                     throw new LosslessResonanceException("Branch '" + branch.label() + "'", grid.hz(i));
                 }
                 g[k][i] = r[i] / squared;
                 b[k][i] = -x[i] / squared;
                 gSum[i] += g[k][i];
                 bSum[i] += b[k][i];
-                scale[i] += Math.abs(b[k][i]);
+                scale[i] += Math.abs(b[k][i]) * (1 + 2 * grid.omega(i) * inductance / Math.abs(x[i]));
             }
             branches.add(new Curve(grid, r, x));
         }

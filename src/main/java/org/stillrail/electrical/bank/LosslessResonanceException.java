@@ -8,7 +8,8 @@ public class LosslessResonanceException extends IllegalArgumentException {
     private final double frequencyHz;
 
     public LosslessResonanceException(String what, double frequencyHz) {
-        super(what + " has a resonance without loss at " + frequencyHz + " Hz, a point that was asked for; give it some resistance or move the point");
+        super(what + " has a resonance without loss at " + frequencyHz
+                + " Hz, where its impedance is needed; give it some resistance or move the frequency");
         this.frequencyHz = frequencyHz;
     }
 

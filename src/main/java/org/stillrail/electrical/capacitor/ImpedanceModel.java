@@ -1,5 +1,6 @@
 package org.stillrail.electrical.capacitor;
 
+import java.util.List;
 import org.stillrail.electrical.curve.FrequencyGrid;
 
 /**
@@ -15,7 +16,7 @@ public interface ImpedanceModel {
      */
     void addImpedanceTo(FrequencyGrid grid, double[] resistanceOhm, double[] reactanceOhm);
 
-    /** Impedance and slope at one positive frequency. */
+    /** Impedance and slope at one positive frequency; at a knot the slope towards higher frequency. */
     ImpedancePoint at(double hz);
 
     /**
@@ -35,5 +36,10 @@ public interface ImpedanceModel {
     /** The frequencies between which the model rests on data; outside it is extrapolated. */
     default ValidRange validRange() {
         return ValidRange.EVERYWHERE;
+    }
+
+    /** What a reader of any answer that rests on this model should know, in sentences; empty when there is nothing. */
+    default List<String> warnings() {
+        return List.of();
     }
 }

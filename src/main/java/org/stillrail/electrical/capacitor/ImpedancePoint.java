@@ -1,5 +1,7 @@
 package org.stillrail.electrical.capacitor;
 
+import org.stillrail.electrical.curve.SlopedPoint;
+
 /**
  * Impedance at one frequency with its slope over frequency, so that extrema and Q need no numerical differentiation.
  *
@@ -8,7 +10,28 @@ package org.stillrail.electrical.capacitor;
  * @param resistanceOhmPerHz   d Re Z / df
  * @param reactanceOhmPerHz    d Im Z / df
  */
-public record ImpedancePoint(double resistanceOhm, double reactanceOhm, double resistanceOhmPerHz, double reactanceOhmPerHz) {
+public record ImpedancePoint(double resistanceOhm, double reactanceOhm, double resistanceOhmPerHz, double reactanceOhmPerHz)
+        implements SlopedPoint {
+
+    @Override
+    public double re() {
+        return resistanceOhm;
+    }
+
+    @Override
+    public double im() {
+        return reactanceOhm;
+    }
+
+    @Override
+    public double rePerHz() {
+        return resistanceOhmPerHz;
+    }
+
+    @Override
+    public double imPerHz() {
+        return reactanceOhmPerHz;
+    }
 
     public ImpedancePoint plus(ImpedancePoint other) {
         return new ImpedancePoint(

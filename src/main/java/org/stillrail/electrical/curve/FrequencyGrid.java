@@ -8,6 +8,7 @@ import java.util.Arrays;
 public final class FrequencyGrid {
 
     private final double[] hz;
+    private double[] logHz;
 
     private FrequencyGrid(double[] hz) {
         this.hz = hz;
@@ -68,6 +69,19 @@ public final class FrequencyGrid {
     /** Angular frequency in rad/s. */
     public double omega(int index) {
         return 2 * Math.PI * hz[index];
+    }
+
+    /** Natural logarithms of the frequencies in Hz; worked out once, at the first call, for all models on the same grid. */
+    public double logHz(int index) {
+        double[] logs = logHz;
+        if (logs == null) {
+            logs = new double[hz.length];
+            for (int i = 0; i < logs.length; i++) {
+                logs[i] = Math.log(hz[i]);
+            }
+            logHz = logs;
+        }
+        return logs[index];
     }
 
     public double startHz() {

@@ -1,0 +1,152 @@
+package org.stillrail.electrical.ripple;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.bank.LosslessResonanceException;
+import org.stillrail.electrical.curve.Curve;
+
+/**
+ * The ripple of a bank under a periodic current, in steady state.
+ *
+ * @param voltage             the whole ripple voltage, zero mean
+ * @param fromCapacitance     its part by the reactance less the series inductance at high frequency
+ * @param fromResistance      its part by Re Z
+ * @param fromInductance      its part by the series inductance at high frequency: that inductance times the slope. The three
+ *                            add up to the whole at every moment; their peak-to-peak values do not
+ * @param rmsV                mean excluded
+ * @param inductorPeakToPeakA of one inductor, null where the current does not tell
+ * @param branches            in the bank's order
+ * @param harmonics           how many harmonics were summed one by one
+ * @param truncationV         upper bound of the error by what lies above them
+ * @param warnings            what a reader should know, in sentences
+ */
+public record Ripple(
+        Waveform voltage,
+        Waveform fromCapacitance,
+        Waveform fromResistance,
+        Waveform fromInductance,
+        double rmsV,
+        Double inductorPeakToPeakA,
+        List<BranchRipple> branches,
+        int harmonics,
+        double truncationV,
+        List<String> warnings) {
+
+    public static final int DEFAULT_SAMPLES = 2000;
+
+    private static final double ACCURACY = 1e-5;
+    private static final double QUICK_ACCURACY = 1e-3;
+    private static final double WORTH_A_WARNING = 1e-3;
+
+    public Ripple {
+        branches = List.copyOf(branches);
+        warnings = List.copyOf(warnings);
+    }
+
+    public double peakToPeakV() {
+        return voltage.peakToPeakV();
+    }
+
+    /**
+     * @param samples points of each waveform in a period, at least 2
+     * @throws LosslessResonanceException where a resonance without loss falls on a harmonic
+     */
+    public static Ripple of(Bank bank, PeriodicCurrent current, int samples) {
+        if (samples < 2) {
+            throw new IllegalArgumentException("samples must be 2 or more, not " + samples);
+        }
+        RippleSum sum = new RippleSum(bank, current.waveform(), ACCURACY);
+        return new Ripple(
+                draw(sum.total(), current, samples),
+                draw(sum.fromCapacitance(), current, samples),
+                draw(sum.fromResistance(), current, samples),
+                draw(sum.fromInductance(), current, samples),
+                sum.rmsV(),
+                current.inductorPeakToPeakA().isPresent() ? current.inductorPeakToPeakA().getAsDouble() : null,
+                branches(bank, current.waveform(), sum),
+                sum.plan().harmonics(),
+                sum.plan().truncationV(),
+                warnings(bank, current, sum.plan()));
+    }
+
+    /** Peak-to-peak ripple voltage alone, to a thousandth: for the many variations of a bank. */
+    public static double quickPeakToPeakV(Bank bank, PeriodicCurrent current) {
+        return new RippleSum(bank, current.waveform(), QUICK_ACCURACY).total().peakToPeak();
+    }
+
+    private static Waveform draw(ExactVoltage voltage, PeriodicCurrent current, int samples) {
+        return new Waveform(current.periodS(), voltage.peakToPeak(), voltage.samples(samples));
+    }
+
+    private static List<BranchRipple> branches(Bank bank, PiecewiseLinear current, RippleSum sum) {
+        double[] squares = sum.squaredCurrents();
+        double known = Arrays.stream(squares).sum();
+        double tail = Math.max(0, current.meanSquare() - known);
+        double fundamentalHz = 1 / current.periodS();
+        double tailHz = 1.5 * squares.length * fundamentalHz;
+        double tailAdmittance = tail == 0 ? 0 : tail * bank.at(tailHz).squaredMagnitude();
+        List<BranchRipple> branches = new ArrayList<>();
+        for (int k = 0; k < bank.branches().size(); k++) {
+            Branch branch = bank.branches().get(k);
+            Curve share = sum.curves().shares().get(k);
+            double count = branch.count();
+            double[] perPart = new double[squares.length];
+            for (int i = 0; i < perPart.length; i++) {
+                double re = share.real(i);
+                double im = share.imaginary(i);
+                perPart[i] = squares[i] * (re * re + im * im) / (count * count);
+            }
+            double tailPerPart = tail == 0 ? 0 : tailAdmittance / branch.at(tailHz).squaredMagnitude() / (count * count);
+            branches.add(heat(branch, share, new HarmonicCurrents(fundamentalHz, perPart, tailHz, tailPerPart), perPart, tailPerPart));
+        }
+        return branches;
+    }
+
+    private static BranchRipple heat(
+            Branch branch, Curve share, HarmonicCurrents currents, double[] perPart, double tailPerPart) {
+        double[] r = new double[perPart.length];
+        double[] x = new double[perPart.length];
+        branch.part().addImpedanceTo(share.grid(), r, x);
+        double dissipation = tailPerPart == 0 ? 0 : tailPerPart * branch.part().at(currents.tailHz()).resistanceOhm();
+        for (int i = perPart.length - 1; i >= 0; i--) {
+            dissipation += perPart[i] * r[i];
+        }
+        double perPartRms = currents.rmsA();
+        double rms = perPartRms * branch.count();
+        return new BranchRipple(
+                branch.label(),
+                rms,
+                perPartRms,
+                dissipation,
+                rms * perPartRms * branch.mounting().resistanceOhm(),
+                rms * rms * branch.shared().resistanceOhm(),
+                currents);
+    }
+
+    private static List<String> warnings(Bank bank, PeriodicCurrent current, HarmonicPlan plan) {
+        double hz = current.frequencyHz();
+        List<String> warnings = new ArrayList<>(current.warnings());
+        for (Branch branch : bank.branches()) {
+            String prefix = "Branch '" + branch.label() + "': ";
+            branch.part().warnings().forEach(warning -> warnings.add(prefix + warning));
+            double from = branch.part().validRange().fromHz();
+            double to = branch.part().validRange().toHz();
+            if (hz < from) {
+                warnings.add(prefix + "the impedance at the switching frequency is extrapolated, it is known only from "
+                        + from + " Hz.");
+            }
+            if (to < 20 * hz) {
+                warnings.add(prefix + "the impedance is known only up to " + to + " Hz, under 20 times the switching frequency, "
+                        + "so the step of its ESL is extrapolated.");
+            }
+        }
+        if (plan.truncationV() > WORTH_A_WARNING * plan.leastPeakToPeakV()) {
+            warnings.add("Resonances far above the switching frequency were cut off after " + plan.harmonics()
+                    + " harmonics; the peak-to-peak ripple may be wrong by " + plan.truncationV() + " V.");
+        }
+        return warnings;
+    }
+}
