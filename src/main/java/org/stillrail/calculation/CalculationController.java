@@ -18,9 +18,13 @@ import org.stillrail.account.May;
 class CalculationController {
 
     private final ImpedanceCalculation impedance;
+    private final RippleCalculation ripple;
+    private final FitCalculation fit;
 
-    CalculationController(ImpedanceCalculation impedance) {
+    CalculationController(ImpedanceCalculation impedance, RippleCalculation ripple, FitCalculation fit) {
         this.impedance = impedance;
+        this.ripple = ripple;
+        this.fit = fit;
     }
 
     @PostMapping(path = "/impedance", consumes = MediaType.APPLICATION_JSON_VALUE)
@@ -29,5 +33,21 @@ class CalculationController {
             extremum of |Z|.""")
     ImpedanceAnswer impedance(@RequestBody ImpedanceRequest request) {
         return impedance.answer(request);
+    }
+
+    @PostMapping(path = "/ripple", consumes = MediaType.APPLICATION_JSON_VALUE)
+    @Operation(summary = "Ripple of a bank", description = """
+            Steady-state ripple voltage under a periodic current into the output node, and the current and heat of each \
+            branch.""")
+    RippleAnswer ripple(@RequestBody RippleRequest request) {
+        return ripple.answer(request);
+    }
+
+    @PostMapping(path = "/fit", consumes = MediaType.APPLICATION_JSON_VALUE)
+    @Operation(summary = "Rational fit of a table", description = """
+            Poles and residues of a stable rational function that follows the table, with its errors and a check of its \
+            passivity.""")
+    FitAnswer fit(@RequestBody FitRequest request) {
+        return fit.answer(request);
     }
 }

@@ -5,6 +5,7 @@ import jakarta.validation.Validation;
 import jakarta.validation.ValidatorFactory;
 import java.util.Comparator;
 import java.util.Locale;
+import org.hibernate.validator.HibernateValidator;
 import org.hibernate.validator.messageinterpolation.ResourceBundleMessageInterpolator;
 import org.hibernate.validator.resourceloading.PlatformResourceBundleLocator;
 import org.springframework.stereotype.Component;
@@ -15,7 +16,7 @@ class Constraints implements AutoCloseable {
 
     private static final String LIST_ELEMENT = ".<list element>";
 
-    private final ValidatorFactory factory = Validation.byDefaultProvider().configure()
+    private final ValidatorFactory factory = Validation.byProvider(HibernateValidator.class).configure()
             .defaultLocale(Locale.ENGLISH)
             .messageInterpolator(new ResourceBundleMessageInterpolator(
                     new PlatformResourceBundleLocator("org.stillrail.calculation.constraints")))

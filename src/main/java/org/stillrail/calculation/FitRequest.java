@@ -5,12 +5,13 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
+import org.stillrail.electrical.fit.FitSettings;
 
 /** What {@code fit} is asked. */
 @Schema(name = "FitRequest")
 record FitRequest(
         @Schema(description = "A model of kind table") @NotNull @Valid ModelInput model,
-        @Schema(description = "Most poles; chosen by the error where absent") @Min(1) @Max(Limits.FIT_ORDER) Integer maxOrder)
+        @Schema(description = "Most poles; chosen by the error where absent") @Min(1) @Max(FitSettings.HIGHEST_ORDER) Integer maxOrder)
         implements CalculationRequest, CrossChecked {
 
     @Override

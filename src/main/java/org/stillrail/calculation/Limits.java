@@ -10,7 +10,6 @@ final class Limits {
     static final int SAMPLES = 200_000;
     static final int PHASES = 64;
     static final int COMPENSATOR_ROOTS = 20;
-    static final int FIT_ORDER = 60;
     /** Three numbers of 25 characters at each of the table points fit. */
     static final int BODY_MIB = 16;
     static final int BODY_BYTES = BODY_MIB << 20;

@@ -20,9 +20,16 @@ record PiecewiseLinearInput(
         String times = FieldProblems.path(path, "timeS");
         ListRules.increasingFromZero(times, timeS, "s", problems);
         ListRules.sameLength(FieldProblems.path(path, "currentA"), currentA, "timeS", timeS, problems);
-        if (timeS != null && timeS.length > 0 && periodS != null && !(timeS[timeS.length - 1] < periodS)) {
+        if (timeS != null && timeS.length > 0 && periodS != null && !(timeS[timeS.length - 1] < periodS) && !closes()) {
             problems.add(FieldProblems.path(times, timeS.length - 1),
                     "must be below periodS, where the current is back at its first corner");
         }
+    }
+
+    /** Whether the last corner only repeats the first at the end of the period. */
+    private boolean closes() {
+        int last = timeS.length - 1;
+        return last > 1 && timeS[last] == periodS && currentA != null && currentA.length == timeS.length
+                && currentA[last] == currentA[0];
     }
 }

@@ -2,6 +2,7 @@ package org.stillrail.calculation;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.regex.Pattern;
 import org.springframework.stereotype.Component;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
@@ -9,10 +10,9 @@ import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamContext;
 import tools.jackson.core.TokenStreamLocation;
-import tools.jackson.core.exc.StreamReadException;
+import tools.jackson.core.exc.StreamConstraintsException;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.json.JsonReadFeature;
-import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -21,6 +21,9 @@ import tools.jackson.databind.json.JsonMapper;
 class RequestBodies {
 
     private static final int DEEPEST = 32;
+    private static final int LONGEST_NUMBER = 1000;
+    /** What the parser says of its own settings. */
+    private static final Pattern MARKER = Pattern.compile(" \\(start marker at .*?]\\)|\\(from `.*?`\\)");
     /** A body over the limit is still taken in up to here, so that the caller reads the refusal and not a broken pipe. */
     private static final long DRAINED_BYTES = 256L << 20;
 
@@ -28,11 +31,10 @@ class RequestBodies {
 
     /** NaN and infinities are read here only to be refused under their field's name. */
     private final JsonMapper mapper = JsonMapper.builder(JsonFactory.builder()
-                    .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(DEEPEST).build())
+                    .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(DEEPEST).maxNumberLength(LONGEST_NUMBER).build())
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                     .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
                     .build())
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .build();
 
     RequestBodies(Constraints constraints) {
@@ -77,23 +79,34 @@ class RequestBodies {
     }
 
     private JsonNode tree(byte[] bytes) {
+        try (JsonParser parser = mapper.createParser(bytes)) {
+            return tree(parser);
+        }
+    }
+
+    private JsonNode tree(JsonParser parser) {
         try {
-            return mapper.readTree(bytes);
+            JsonNode tree = mapper.readTree(parser);
+            if (tree == null) {
+                throw new BadInputException(FieldProblem.BODY, "is empty; a JSON object is expected");
+            }
+            if (parser.nextToken() != null) {
+                throw new BadInputException(FieldProblem.BODY, "goes on after the end of the JSON object");
+            }
+            return tree;
+        } catch (StreamConstraintsException e) {
+            throw refused(parser, "is beyond what is read: at most " + DEEPEST + " levels of nesting and " + LONGEST_NUMBER
+                    + " characters in a number", e);
         } catch (JacksonException e) {
-            throw new BadInputException(place(e), "cannot be read as JSON: " + e.getOriginalMessage() + at(e.getLocation()));
+            throw refused(parser, "cannot be read as JSON: " + MARKER.matcher(e.getOriginalMessage()).replaceAll(""), e);
         }
     }
 
-    private static String at(TokenStreamLocation location) {
-        return location == null ? "" : " (line " + location.getLineNr() + ", column " + location.getColumnNr() + ")";
-    }
-
-    private static String place(JacksonException e) {
-        if (e instanceof StreamReadException && e.processor() instanceof JsonParser parser) {
-            String path = path(parser.streamReadContext());
-            return path.isEmpty() ? FieldProblem.BODY : path;
-        }
-        return FieldProblem.BODY;
+    private static BadInputException refused(JsonParser parser, String message, JacksonException e) {
+        String path = path(parser.streamReadContext());
+        TokenStreamLocation at = e.getLocation() == null ? parser.currentLocation() : e.getLocation();
+        return new BadInputException(path.isEmpty() ? FieldProblem.BODY : path,
+                message + " (line " + at.getLineNr() + ", column " + at.getColumnNr() + ")");
     }
 
     private static String path(TokenStreamContext context) {
