@@ -26,7 +26,7 @@ class SignInController {
     @GetMapping("/sign-in")
     String show(
             @RequestParam(required = false) String failed, @RequestParam(name = "signed-out", required = false) String signedOut,
-            @AuthenticationPrincipal CurrentPerson person, HttpSession session, Model model) {
+            @RequestParam(required = false) String changed, @AuthenticationPrincipal CurrentPerson person, HttpSession session, Model model) {
         if (person != null) {
             return "redirect:/";
         }
@@ -35,6 +35,7 @@ class SignInController {
         model.addAttribute("form", form);
         model.addAttribute("failed", failed != null);
         model.addAttribute("signedOut", signedOut != null);
+        model.addAttribute("changed", changed != null);
         model.addAttribute("setupNeeded", people.none());
         model.addAttribute("demoAccounts", demo ? DemoAccount.ALL : List.of());
         model.addAttribute("demoPassword", DemoAccount.PASSWORD);

@@ -24,12 +24,12 @@ public final class Quantity {
     private static final String PREFIXES = "fpnu\u00b5\u03bcmkKMG";
 
     private static final Pattern PLAIN = Pattern.compile(
-            "([+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d{1,3})?)\\s*([" + PREFIXES + "]?)\\s*([A-Za-z\u03a9\u2126\u00b0%/]*)");
+            "([+-]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][+-]?\\d{1,3})?)\\s*([" + PREFIXES + "]?)\\s*([A-Za-z\u03a9\u2126\u00b0%/2]*)");
 
     private static final Pattern PREFIX_AS_POINT = Pattern.compile("([+-]?\\d+)([" + PREFIXES + "])(\\d+)\\s*([A-Za-z\u03a9\u2126]*)");
 
     /** Units that take no prefix: nobody reads millidegrees. */
-    private static final Set<String> PLAIN_UNITS = Set.of("degC", "%", "h", "deg", "dB");
+    private static final Set<String> PLAIN_UNITS = Set.of("degC", "%", "h", "deg", "dB", "mm2");
 
     private static final String[] DISPLAY = {"f", "p", "n", "\u00b5", "m", "", "k", "M", "G"};
     private static final int DISPLAY_UNITY = 5;

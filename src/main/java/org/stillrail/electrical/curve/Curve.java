@@ -12,13 +12,26 @@ public final class Curve {
 
     /** @throws IllegalArgumentException when the three lengths differ */
     public Curve(FrequencyGrid grid, double[] real, double[] imaginary) {
+        this(real.clone(), imaginary.clone(), grid);
+    }
+
+    private Curve(double[] real, double[] imaginary, FrequencyGrid grid) {
         if (real.length != grid.size() || imaginary.length != grid.size()) {
             throw new IllegalArgumentException("A curve on " + grid.size() + " frequencies needs as many values, not "
                     + real.length + " real and " + imaginary.length + " imaginary");
         }
         this.grid = grid;
-        this.real = real.clone();
-        this.imaginary = imaginary.clone();
+        this.real = real;
+        this.imaginary = imaginary;
+    }
+
+    /**
+     * A curve that keeps the arrays themselves, for the hot loops: whoever made them must not touch them afterwards.
+     *
+     * @throws IllegalArgumentException when the three lengths differ
+     */
+    public static Curve takingOver(FrequencyGrid grid, double[] real, double[] imaginary) {
+        return new Curve(real, imaginary, grid);
     }
 
     public FrequencyGrid grid() {

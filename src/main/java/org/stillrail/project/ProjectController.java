@@ -1,0 +1,115 @@
+package org.stillrail.project;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.springframework.security.access.prepost.PreAuthorize;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.util.MultiValueMap;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import org.stillrail.account.CurrentPerson;
+import org.stillrail.account.May;
+import org.stillrail.account.People;
+import org.stillrail.account.Role;
+import org.stillrail.web.Form;
+
+/** The list of projects, a project with its rails, and its members. */
+@Controller
+class ProjectController {
+
+    private final Projects projects;
+    private final People people;
+    private final List<RailBanks> banks;
+
+    ProjectController(Projects projects, People people, List<RailBanks> banks) {
+        this.projects = projects;
+        this.people = people;
+        this.banks = banks;
+    }
+
+    /** A rail with its banks, for a list. */
+    record RailLine(Rail rail, List<RailBank> banks) {
+    }
+
+    @GetMapping("/projects")
+    String list(Model model) {
+        return list(Form.empty(), model);
+    }
+
+    @PostMapping("/projects")
+    @PreAuthorize(May.EDIT_PROJECT)
+    String start(
+            @RequestParam MultiValueMap<String, String> parameters, @AuthenticationPrincipal CurrentPerson person, Model model,
+            RedirectAttributes redirect) {
+        Form form = Form.of(parameters);
+        String name = form.text("name", "Name", true);
+        String purpose = form.text("purpose", "Purpose", true);
+        if (!form.errors().none()) {
+            return list(form, model);
+        }
+        try {
+            Project project = projects.start(name, purpose, person);
+            redirect.addFlashAttribute("notice", "The project is there. Next: say what its first rail asks for.");
+            return "redirect:/projects/" + project.id();
+        } catch (NameTakenException e) {
+            form.errors().add("name", e.getMessage());
+            return list(form, model);
+        }
+    }
+
+    @GetMapping("/projects/{projectId}")
+    String show(@PathVariable UUID projectId, @AuthenticationPrincipal CurrentPerson person, Model model) {
+        Project project = projects.require(projectId);
+        List<Member> members = projects.members(projectId);
+        model.addAttribute("project", project);
+        model.addAttribute("members", members);
+        model.addAttribute("mayEdit", person.has(Role.ENGINEER) && projects.isMember(projectId, person));
+        model.addAttribute("rails", lines(projectId));
+        Map<String, String> others = new LinkedHashMap<>();
+        people.all().stream()
+                .filter(other -> other.active() && other.has(Role.ENGINEER))
+                .filter(other -> members.stream().noneMatch(member -> member.personId().equals(other.id())))
+                .forEach(other -> others.put(other.id().toString(), other.displayName()));
+        model.addAttribute("others", others);
+        model.addAttribute("form", Form.empty());
+        return "project/project";
+    }
+
+    @PostMapping("/projects/{projectId}/members")
+    @PreAuthorize(May.EDIT_PROJECT)
+    String addMember(@PathVariable UUID projectId, @RequestParam UUID person, @AuthenticationPrincipal CurrentPerson by) {
+        projects.require(projectId);
+        projects.addMember(projectId, person, by);
+        return "redirect:/projects/" + projectId;
+    }
+
+    @PostMapping("/projects/{projectId}/members/{personId}/remove")
+    @PreAuthorize(May.EDIT_PROJECT)
+    String removeMember(@PathVariable UUID projectId, @PathVariable UUID personId, @AuthenticationPrincipal CurrentPerson by) {
+        projects.require(projectId);
+        projects.removeMember(projectId, personId, by);
+        return "redirect:/projects/" + projectId;
+    }
+
+    private String list(Form form, Model model) {
+        Map<Project, List<RailLine>> all = new LinkedHashMap<>();
+        projects.all().forEach(project -> all.put(project, lines(project.id())));
+        model.addAttribute("projects", all);
+        model.addAttribute("form", form);
+        model.addAttribute("errors", form.errors());
+        return "project/list";
+    }
+
+    private List<RailLine> lines(UUID projectId) {
+        return projects.railsOf(projectId).stream()
+                .map(rail -> new RailLine(rail, banks.stream().flatMap(source -> source.of(rail.id()).stream()).toList()))
+                .toList();
+    }
+}

@@ -1,0 +1,81 @@
+package org.stillrail.project;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+import java.time.OffsetDateTime;
+
+/** Stored projects and who belongs to them. */
+@Repository
+class ProjectRows {
+
+    private final JdbcClient jdbc;
+
+    ProjectRows(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    void insert(Project project) {
+        jdbc.sql("""
+                        insert into project (id, name, purpose, created_by, created_at, version)
+                        values (:id, :name, :purpose, :createdBy, :createdAt, 0)""")
+                .param("id", project.id())
+                .param("name", project.name())
+                .param("purpose", project.purpose())
+                .param("createdBy", project.createdBy())
+                .param("createdAt", project.createdAt())
+                .update();
+    }
+
+    List<Project> all() {
+        return jdbc.sql("select * from project order by name").query(ProjectRows::map).list();
+    }
+
+    Optional<Project> find(UUID id) {
+        return jdbc.sql("select * from project where id = :id").param("id", id).query(ProjectRows::map).optional();
+    }
+
+    List<Member> members(UUID projectId) {
+        return jdbc.sql("""
+                        select p.id, p.display_name from project_member m join person p on p.id = m.person_id
+                        where m.project_id = :projectId order by p.display_name""")
+                .param("projectId", projectId)
+                .query((row, index) -> new Member(row.getObject("id", UUID.class), row.getString("display_name")))
+                .list();
+    }
+
+    boolean isMember(UUID projectId, UUID personId) {
+        return jdbc.sql("select count(*) from project_member where project_id = :projectId and person_id = :personId")
+                .param("projectId", projectId)
+                .param("personId", personId)
+                .query(Integer.class)
+                .single() > 0;
+    }
+
+    void addMember(UUID projectId, UUID personId) {
+        jdbc.sql("insert into project_member (project_id, person_id) values (:projectId, :personId) on conflict do nothing")
+                .param("projectId", projectId)
+                .param("personId", personId)
+                .update();
+    }
+
+    void removeMember(UUID projectId, UUID personId) {
+        jdbc.sql("delete from project_member where project_id = :projectId and person_id = :personId")
+                .param("projectId", projectId)
+                .param("personId", personId)
+                .update();
+    }
+
+    private static Project map(ResultSet row, int index) throws SQLException {
+        return new Project(
+                row.getObject("id", UUID.class),
+                row.getString("name"),
+                row.getString("purpose"),
+                row.getString("created_by"),
+                row.getObject("created_at", OffsetDateTime.class));
+    }
+}

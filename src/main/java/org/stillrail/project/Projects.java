@@ -1,0 +1,146 @@
+package org.stillrail.project;
+
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.dao.DuplicateKeyException;
+import org.springframework.security.access.AccessDeniedException;
+import org.springframework.security.access.prepost.PreAuthorize;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.stillrail.account.CurrentPerson;
+import org.stillrail.account.May;
+import org.stillrail.audit.AuditTrail;
+import org.stillrail.document.Revision;
+import org.stillrail.web.NotFoundException;
+import org.stillrail.web.StaleVersionException;
+
+/** What can be done with projects and rails. Reading is for everyone signed in; changes are for engineers who are members. */
+@Service
+public class Projects {
+
+    private final ProjectRows projects;
+    private final RailRows rails;
+    private final AuditTrail audit;
+    private final Clock clock;
+
+    Projects(ProjectRows projects, RailRows rails, AuditTrail audit, Clock clock) {
+        this.projects = projects;
+        this.rails = rails;
+        this.audit = audit;
+        this.clock = clock;
+    }
+
+    public List<Project> all() {
+        return projects.all();
+    }
+
+    public Project require(UUID projectId) {
+        return projects.find(projectId).orElseThrow(() -> new NotFoundException("There is no project with this address."));
+    }
+
+    public List<Member> members(UUID projectId) {
+        return projects.members(projectId);
+    }
+
+    public boolean isMember(UUID projectId, CurrentPerson person) {
+        return projects.isMember(projectId, person.id());
+    }
+
+    /** @throws AccessDeniedException for whoever is not a member */
+    public void requireMember(UUID projectId, CurrentPerson person) {
+        if (!isMember(projectId, person)) {
+            throw new AccessDeniedException("Only members of this project may change its rails and banks.");
+        }
+    }
+
+    public List<Rail> railsOf(UUID projectId) {
+        return rails.ofProject(projectId);
+    }
+
+    public Optional<Rail> findRail(UUID railId) {
+        return rails.find(railId);
+    }
+
+    public Rail requireRail(UUID railId) {
+        return rails.find(railId).orElseThrow(() -> new NotFoundException("There is no rail with this address."));
+    }
+
+    public Rail requireRailRevision(UUID revisionId) {
+        return rails.findRevision(revisionId).orElseThrow(() -> new NotFoundException("There is no such revision of a rail."));
+    }
+
+    Rail requireRail(UUID railId, int number) {
+        return rails.find(railId, number).orElseThrow(() -> new NotFoundException("This rail has no revision " + number + "."));
+    }
+
+    List<Revision<RailDocument>> historyOf(UUID railId) {
+        return rails.history(railId);
+    }
+
+    /** @throws NameTakenException when there is a project of this name */
+    @PreAuthorize(May.EDIT_PROJECT)
+    @Transactional
+    public Project start(String name, String purpose, CurrentPerson person) {
+        Project project = new Project(UUID.randomUUID(), name, purpose, person.displayName(), now());
+        try {
+            projects.insert(project);
+        } catch (DuplicateKeyException e) {
+            throw new NameTakenException("A project", name);
+        }
+        projects.addMember(project.id(), person.id());
+        audit.record(person.userName(), "project started", "project", project.id().toString(), Map.of("name", name));
+        return project;
+    }
+
+    @PreAuthorize(May.EDIT_PROJECT)
+    @Transactional
+    public void addMember(UUID projectId, UUID memberId, CurrentPerson person) {
+        requireMember(projectId, person);
+        projects.addMember(projectId, memberId);
+        audit.record(person.userName(), "member added", "project", projectId.toString(), Map.of("member", memberId.toString()));
+    }
+
+    @PreAuthorize(May.EDIT_PROJECT)
+    @Transactional
+    public void removeMember(UUID projectId, UUID memberId, CurrentPerson person) {
+        requireMember(projectId, person);
+        projects.removeMember(projectId, memberId);
+        audit.record(person.userName(), "member removed", "project", projectId.toString(), Map.of("member", memberId.toString()));
+    }
+
+    /** @throws NameTakenException when the project has a rail of this name */
+    @PreAuthorize(May.EDIT_PROJECT)
+    @Transactional
+    public Rail addRail(UUID projectId, String name, RailDocument document, CurrentPerson person) {
+        requireMember(projectId, person);
+        try {
+            Rail rail = rails.insert(projectId, name, document, person, now());
+            audit.record(person.userName(), "rail added", "rail", rail.id().toString(), Map.of("name", name));
+            return rail;
+        } catch (DuplicateKeyException e) {
+            throw new NameTakenException("A rail", name);
+        }
+    }
+
+    /** @throws StaleVersionException when the rail was changed since {@code version} */
+    @PreAuthorize(May.EDIT_PROJECT)
+    @Transactional
+    public Rail reviseRail(UUID railId, long version, RailDocument document, CurrentPerson person) {
+        Rail rail = requireRail(railId);
+        requireMember(rail.projectId(), person);
+        if (rail.version() != version || !rails.addRevision(rail, document, person, now())) {
+            throw new StaleVersionException("Rail " + rail.name() + " was changed by somebody else while this page was open (now revision "
+                    + requireRail(railId).latestNumber() + "). Nothing was overwritten.");
+        }
+        audit.record(person.userName(), "rail revised", "rail", railId.toString(), Map.of("name", rail.name(), "revision", rail.latestNumber() + 1));
+        return requireRail(railId);
+    }
+
+    private OffsetDateTime now() {
+        return OffsetDateTime.now(clock);
+    }
+}

@@ -1,0 +1,98 @@
+package org.stillrail.project;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.stillrail.electrical.requirement.Citation;
+import org.stillrail.electrical.requirement.ControlFigures;
+import org.stillrail.electrical.requirement.ConverterFigures;
+import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.web.Quantity;
+
+/** What a rail asks, line by line, for its page. */
+final class RailFacts {
+
+    /** @param source where the limit comes from; empty for what is no limit */
+    record Fact(String name, String value, String source) {
+    }
+
+    private final List<Fact> facts = new ArrayList<>();
+
+    private RailFacts() {
+    }
+
+    static List<Fact> of(RailFigures rail) {
+        RailFacts facts = new RailFacts();
+        facts.add("Output", q(rail.nominalVoltageV(), "V") + " at " + q(rail.nominalCurrentA(), "A"), null);
+        facts.add("Input", q(rail.input().minimumV(), "V") + " to " + q(rail.input().maximumV(), "V") + ", nominally "
+                + q(rail.input().nominalV(), "V"), null);
+        facts.converter(rail.converter());
+        if (rail.ripple() != null) {
+            facts.add("Ripple", "at most " + q(rail.ripple().peakToPeakV(), "V") + " peak to peak", rail.ripple().citation());
+        }
+        if (rail.window() != null) {
+            facts.add("Window", "+" + q(rail.window().plusV(), "V") + ", −" + q(rail.window().minusV(), "V") + "; set-point ±"
+                    + q(rail.window().setPointAccuracyV(), "V") + ", regulation ±" + q(rail.window().regulationV(), "V"),
+                    rail.window().citation());
+        }
+        if (rail.loadStep() != null) {
+            facts.add("Load step", q(rail.loadStep().fromA(), "A") + " to " + q(rail.loadStep().toA(), "A") + " at "
+                    + q(rail.loadStep().slewAPerS(), "A/s") + ", deviation at most " + q(rail.loadStep().allowedDeviationV(), "V"),
+                    rail.loadStep().citation());
+        }
+        if (rail.esrWindow() != null) {
+            facts.add("Re Z at crossover", bound(rail.esrWindow().minimumOhm(), "at least ") + " " + bound(rail.esrWindow().maximumOhm(), "at most "),
+                    rail.esrWindow().citation());
+        }
+        if (rail.ambient() != null) {
+            facts.add("Ambient", q(rail.ambient().minimumC(), "degC") + " to " + q(rail.ambient().maximumC(), "degC"), rail.ambient().citation());
+        }
+        if (rail.life() != null) {
+            facts.add("Life", q(rail.life().hours(), "h"), rail.life().citation());
+        }
+        if (rail.space() != null) {
+            List<String> limits = new ArrayList<>();
+            if (rail.space().heightM() != null) {
+                limits.add("at most " + q(rail.space().heightM(), "m") + " high");
+            }
+            if (rail.space().areaM2() != null) {
+                limits.add("at most " + q(rail.space().areaM2() * 1e6, "mm2").replace("mm2", "mm²"));
+            }
+            if (rail.space().cost() != null) {
+                limits.add("cost at most " + rail.space().cost().toPlainString());
+            }
+            facts.add("Space and cost", String.join(", ", limits), rail.space().citation());
+        }
+        return List.copyOf(facts.facts);
+    }
+
+    private void converter(ConverterFigures converter) {
+        add("Converter", converter.topology().label() + ", " + (converter.phases() == 1 ? "one phase" : converter.phases() + " phases") + " of "
+                + q(converter.inductanceH(), "H") + " ±" + q(converter.inductanceTolerancePercent(), "%") + " and "
+                + q(converter.resistanceOhm(), "ohm") + ", switching at " + q(converter.switchingHz(), "Hz") + " ±"
+                + q(converter.switchingTolerancePercent(), "%")
+                + (converter.currentLimitA() == null ? "" : ", current limit " + q(converter.currentLimitA(), "A")), null);
+        ControlFigures control = converter.control();
+        if (control != null) {
+            String mode = control.kind() == ControlFigures.Kind.VOLTAGE_MODE
+                    ? "voltage mode, ramp " + q(control.rampV(), "V")
+                    : "peak current mode, sense " + q(control.senseOhm(), "ohm") + ", slope " + q(control.slopeAPerS(), "A/s");
+            String compensator = control.gain() == null
+                    ? "placed for a crossover of " + q(control.crossoverHz(), "Hz") + " and a phase margin of " + q(control.phaseMarginDeg(), "deg")
+                    : "compensator as given, gain " + q(control.gain(), "rad/s");
+            String delay = control.delayS() == null ? "delay half a switching period" : "delay " + q(control.delayS(), "s");
+            add("Control", mode + ", " + compensator + ", " + delay, null);
+        }
+    }
+
+    private void add(String name, String value, Citation citation) {
+        facts.add(new Fact(name, value, citation == null ? "" : citation.toString()));
+    }
+
+    private static String bound(Double value, String words) {
+        return value == null ? "" : words + q(value, "ohm");
+    }
+
+    private static String q(double value, String unit) {
+        return Quantity.format(value, unit);
+    }
+}

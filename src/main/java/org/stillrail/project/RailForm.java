@@ -1,0 +1,306 @@
+package org.stillrail.project;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.stillrail.electrical.requirement.Ambient;
+import org.stillrail.electrical.requirement.Citation;
+import org.stillrail.electrical.requirement.ControlFigures;
+import org.stillrail.electrical.requirement.ConverterFigures;
+import org.stillrail.electrical.requirement.EsrWindow;
+import org.stillrail.electrical.requirement.InputRange;
+import org.stillrail.electrical.requirement.Life;
+import org.stillrail.electrical.requirement.LoadStep;
+import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.electrical.requirement.RippleLimit;
+import org.stillrail.electrical.requirement.Space;
+import org.stillrail.electrical.requirement.Topology;
+import org.stillrail.electrical.requirement.VoltageWindow;
+import org.stillrail.web.Form;
+import org.stillrail.web.Quantity;
+
+/** Between the fields of the rail form and a {@link RailDocument}. */
+final class RailForm {
+
+    private static final int MOST_PHASES = 32;
+
+    private RailForm() {
+    }
+
+    /** Reads every field; where any is wrong, {@code form.errors()} says which and null is returned. */
+    static RailDocument read(Form form) {
+        String purpose = form.text("purpose", "Purpose", true);
+        Double voltageV = form.positive("nominalVoltage", "Nominal voltage", "V", true);
+        Double currentA = form.notNegative("nominalCurrent", "Nominal current", "A", true);
+        InputRange input = readInput(form);
+        ConverterFigures converter = readConverter(form);
+        RippleLimit ripple = readRipple(form);
+        VoltageWindow window = readWindow(form);
+        LoadStep step = readStep(form);
+        EsrWindow esr = readEsrWindow(form);
+        Ambient ambient = readAmbient(form);
+        Life life = readLife(form);
+        Space space = readSpace(form);
+        if (voltageV != null && input != null && converter != null && converter.topology() == Topology.BUCK && input.minimumV() <= voltageV) {
+            form.errors().add("inputMinimum", "A buck needs more input than its output of " + Quantity.format(voltageV, "V"));
+        }
+        if (!form.errors().none()) {
+            return null;
+        }
+        return new RailDocument(purpose,
+                new RailFigures(voltageV, currentA, input, converter, ripple, window, step, esr, ambient, life, space));
+    }
+
+    /** Only the converter's fields, for a preset; null and messages where any is wrong. */
+    static ConverterFigures readConverter(Form form) {
+        Topology topology = form.read("topology", "Topology", true, Topology::valueOf);
+        Double inductanceH = form.positive("inductance", "Inductance of each phase", "H", true);
+        Double inductanceTolerance = form.notNegative("inductanceTolerance", "Inductance tolerance", "%", false);
+        Double resistanceOhm = form.notNegative("resistance", "Resistance of each phase", "ohm", true);
+        Integer phases = form.whole("phases", "Phases", 1, MOST_PHASES, true);
+        Double switchingHz = form.positive("switching", "Switching frequency", "Hz", true);
+        Double switchingTolerance = form.notNegative("switchingTolerance", "Switching frequency tolerance", "%", false);
+        Double limitA = form.positive("currentLimit", "Current limit", "A", false);
+        ControlFigures control = readControl(form);
+        if (topology == null || inductanceH == null || resistanceOhm == null || phases == null || switchingHz == null || control == null) {
+            return null;
+        }
+        return new ConverterFigures(topology, inductanceH, or(inductanceTolerance, 0), resistanceOhm, phases, switchingHz,
+                or(switchingTolerance, 0), control, limitA);
+    }
+
+    private static ControlFigures readControl(Form form) {
+        ControlFigures.Kind kind = form.read("control", "Control", true, ControlFigures.Kind::valueOf);
+        boolean voltageMode = kind == ControlFigures.Kind.VOLTAGE_MODE;
+        Double rampV = form.positive("ramp", "Modulator ramp", "V", voltageMode);
+        Double senseOhm = form.positive("sense", "Current-sense gain", "ohm", kind == ControlFigures.Kind.CURRENT_MODE);
+        Double slope = form.notNegative("slope", "Compensating slope", "A/s", kind == ControlFigures.Kind.CURRENT_MODE);
+        Double delayS = form.notNegative("delay", "Modulator delay", "s", false);
+        boolean given = !form.isBlank("gain");
+        Double gain = form.positive("gain", "Compensator gain", "", false);
+        List<Double> zeros = frequencies(form, "zeros", "Compensator zeros");
+        List<Double> poles = frequencies(form, "poles", "Compensator poles");
+        if (zeros.size() > poles.size() + 1) {
+            form.errors().add("zeros", "At most one zero more than there are poles");
+        }
+        Double crossoverHz = form.positive("crossover", "Wanted crossover", "Hz", !given);
+        Double marginDeg = form.positive("phaseMargin", "Wanted phase margin", "deg", !given);
+        if (marginDeg != null && marginDeg >= 90) {
+            form.errors().add("phaseMargin", "Wanted phase margin must be under 90 degrees");
+        }
+        return kind == null ? null
+                : new ControlFigures(kind, rampV, senseOhm, slope, delayS, gain, given ? zeros : null, given ? poles : null, crossoverHz, marginDeg);
+    }
+
+    private static List<Double> frequencies(Form form, String name, String label) {
+        List<Double> read = form.read(name, label, false, text -> Arrays.stream(text.split("[;\\s]+"))
+                .filter(each -> !each.isBlank())
+                .map(each -> {
+                    double hz = Quantity.parse(each, "Hz");
+                    if (!(hz > 0)) {
+                        throw new IllegalArgumentException(label + " must be above 0");
+                    }
+                    return hz;
+                })
+                .toList());
+        return read == null ? List.of() : read;
+    }
+
+    private static InputRange readInput(Form form) {
+        Double least = form.positive("inputMinimum", "Least input voltage", "V", true);
+        Double nominal = form.positive("inputNominal", "Nominal input voltage", "V", true);
+        Double most = form.positive("inputMaximum", "Most input voltage", "V", true);
+        if (least == null || nominal == null || most == null) {
+            return null;
+        }
+        if (least > nominal || nominal > most) {
+            form.errors().add("inputNominal", "The nominal input must lie between the least and the most");
+            return null;
+        }
+        return new InputRange(least, nominal, most);
+    }
+
+    private static RippleLimit readRipple(Form form) {
+        Double limitV = form.positive("ripple", "Ripple limit", "V", false);
+        Citation citation = citation(form, "ripple", limitV != null);
+        return limitV == null ? null : new RippleLimit(limitV, citation);
+    }
+
+    private static VoltageWindow readWindow(Form form) {
+        Double plusV = form.positive("windowPlus", "Window above", "V", false);
+        Double minusV = form.positive("windowMinus", "Window below", "V", plusV != null);
+        boolean asked = plusV != null || minusV != null;
+        Double accuracyV = form.notNegative("setPointAccuracy", "Set-point accuracy", "V", asked);
+        Double regulationV = form.notNegative("regulation", "Regulation", "V", asked);
+        if (plusV == null && minusV != null) {
+            form.errors().add("windowPlus", "Window above is missing");
+        }
+        Citation citation = citation(form, "window", asked);
+        return plusV == null || minusV == null || accuracyV == null || regulationV == null
+                ? null : new VoltageWindow(plusV, minusV, accuracyV, regulationV, citation);
+    }
+
+    private static LoadStep readStep(Form form) {
+        boolean asked = !form.isBlank("stepTo");
+        Double fromA = form.notNegative("stepFrom", "Load step from", "A", asked);
+        Double toA = form.notNegative("stepTo", "Load step to", "A", asked || !form.isBlank("stepFrom"));
+        Double slew = form.positive("stepSlew", "Slew", "A/s", asked);
+        Double deviationV = form.positive("stepDeviation", "Allowed deviation", "V", asked);
+        Citation citation = citation(form, "step", asked);
+        if (fromA != null && toA != null && fromA.equals(toA)) {
+            form.errors().add("stepTo", "A load step needs two different currents");
+        }
+        return fromA == null || toA == null || slew == null || deviationV == null ? null : new LoadStep(fromA, toA, slew, deviationV, citation);
+    }
+
+    private static EsrWindow readEsrWindow(Form form) {
+        Double least = form.notNegative("esrMinimum", "Least Re Z at crossover", "ohm", false);
+        Double most = form.positive("esrMaximum", "Most Re Z at crossover", "ohm", false);
+        boolean asked = least != null || most != null;
+        if (least != null && most != null && least >= most) {
+            form.errors().add("esrMaximum", "Must be above the least Re Z");
+        }
+        Citation citation = citation(form, "esr", asked);
+        return asked ? new EsrWindow(least, most, citation) : null;
+    }
+
+    private static Ambient readAmbient(Form form) {
+        Double least = form.quantity("ambientMinimum", "Least ambient", "degC", true);
+        Double nominal = form.quantity("ambientNominal", "Nominal ambient", "degC", true);
+        Double most = form.quantity("ambientMaximum", "Most ambient", "degC", true);
+        if (least == null || nominal == null || most == null) {
+            return null;
+        }
+        if (least > nominal || nominal > most) {
+            form.errors().add("ambientNominal", "The nominal ambient must lie between the least and the most");
+        }
+        return new Ambient(least, nominal, most, citation(form, "ambient", false));
+    }
+
+    private static Life readLife(Form form) {
+        Double hours = form.positive("life", "Life", "h", false);
+        return hours == null ? null : new Life(hours, citation(form, "life", true));
+    }
+
+    private static Space readSpace(Form form) {
+        Double heightM = form.positive("height", "Height limit", "m", false);
+        Double areaMm2 = form.positive("area", "Area limit", "mm2", false);
+        BigDecimal cost = form.read("cost", "Cost limit", false, text -> {
+            try {
+                return new BigDecimal(text.replace(',', '.'));
+            } catch (NumberFormatException e) {
+                throw new IllegalArgumentException("Cost limit must be an amount such as 4.20, not '" + text + "'", e);
+            }
+        });
+        if (heightM == null && areaMm2 == null && cost == null) {
+            return null;
+        }
+        return new Space(heightM, areaMm2 == null ? null : areaMm2 * 1e-6, cost, citation(form, "space", true));
+    }
+
+    private static Citation citation(Form form, String of, boolean required) {
+        String document = form.text(of + "Document", "The document that this limit comes from", required);
+        String revision = form.text(of + "Revision", "Revision", false);
+        String clause = form.text(of + "Clause", "Clause", false);
+        return document == null ? null : new Citation(document, revision, clause);
+    }
+
+    private static double or(Double value, double otherwise) {
+        return value == null ? otherwise : value;
+    }
+
+    static Form fill(RailDocument document) {
+        RailFigures rail = document.figures();
+        Form form = Form.empty()
+                .with("purpose", document.purpose())
+                .with("nominalVoltage", Quantity.entry(rail.nominalVoltageV(), "V"))
+                .with("nominalCurrent", Quantity.entry(rail.nominalCurrentA(), "A"))
+                .with("inputMinimum", Quantity.entry(rail.input().minimumV(), "V"))
+                .with("inputNominal", Quantity.entry(rail.input().nominalV(), "V"))
+                .with("inputMaximum", Quantity.entry(rail.input().maximumV(), "V"));
+        fillConverter(form, rail.converter());
+        if (rail.ripple() != null) {
+            cite(form.with("ripple", Quantity.entry(rail.ripple().peakToPeakV(), "V")), "ripple", rail.ripple().citation());
+        }
+        if (rail.window() != null) {
+            cite(form.with("windowPlus", Quantity.entry(rail.window().plusV(), "V"))
+                    .with("windowMinus", Quantity.entry(rail.window().minusV(), "V"))
+                    .with("setPointAccuracy", Quantity.entry(rail.window().setPointAccuracyV(), "V"))
+                    .with("regulation", Quantity.entry(rail.window().regulationV(), "V")), "window", rail.window().citation());
+        }
+        if (rail.loadStep() != null) {
+            cite(form.with("stepFrom", Quantity.entry(rail.loadStep().fromA(), "A"))
+                    .with("stepTo", Quantity.entry(rail.loadStep().toA(), "A"))
+                    .with("stepSlew", Quantity.entry(rail.loadStep().slewAPerS(), "A/s"))
+                    .with("stepDeviation", Quantity.entry(rail.loadStep().allowedDeviationV(), "V")), "step", rail.loadStep().citation());
+        }
+        if (rail.esrWindow() != null) {
+            cite(form.with("esrMinimum", Quantity.entry(rail.esrWindow().minimumOhm(), "ohm"))
+                    .with("esrMaximum", Quantity.entry(rail.esrWindow().maximumOhm(), "ohm")), "esr", rail.esrWindow().citation());
+        }
+        if (rail.ambient() != null) {
+            cite(form.with("ambientMinimum", Quantity.entry(rail.ambient().minimumC(), "degC"))
+                    .with("ambientNominal", Quantity.entry(rail.ambient().nominalC(), "degC"))
+                    .with("ambientMaximum", Quantity.entry(rail.ambient().maximumC(), "degC")), "ambient", rail.ambient().citation());
+        }
+        if (rail.life() != null) {
+            cite(form.with("life", Quantity.entry(rail.life().hours(), "h")), "life", rail.life().citation());
+        }
+        if (rail.space() != null) {
+            Double areaM2 = rail.space().areaM2();
+            cite(form.with("height", Quantity.entry(rail.space().heightM(), "m"))
+                    .with("area", areaM2 == null ? "" : Quantity.entry(areaM2 * 1e6, "mm2"))
+                    .with("cost", rail.space().cost() == null ? "" : rail.space().cost().toPlainString()), "space", rail.space().citation());
+        }
+        return form;
+    }
+
+    static void fillConverter(Form form, ConverterFigures converter) {
+        ControlFigures control = converter.control();
+        form.with("topology", converter.topology().name())
+                .with("inductance", Quantity.entry(converter.inductanceH(), "H"))
+                .with("inductanceTolerance", Quantity.entry(converter.inductanceTolerancePercent(), "%"))
+                .with("resistance", Quantity.entry(converter.resistanceOhm(), "ohm"))
+                .with("phases", Integer.toString(converter.phases()))
+                .with("switching", Quantity.entry(converter.switchingHz(), "Hz"))
+                .with("switchingTolerance", Quantity.entry(converter.switchingTolerancePercent(), "%"))
+                .with("currentLimit", Quantity.entry(converter.currentLimitA(), "A"));
+        if (control != null) {
+            form.with("control", control.kind().name())
+                    .with("ramp", Quantity.entry(control.rampV(), "V"))
+                    .with("sense", Quantity.entry(control.senseOhm(), "ohm"))
+                    .with("slope", Quantity.entry(control.slopeAPerS(), "A/s"))
+                    .with("delay", Quantity.entry(control.delayS(), "s"))
+                    .with("gain", Quantity.entry(control.gain()))
+                    .with("zeros", joined(control.zerosHz()))
+                    .with("poles", joined(control.polesHz()))
+                    .with("crossover", Quantity.entry(control.crossoverHz(), "Hz"))
+                    .with("phaseMargin", Quantity.entry(control.phaseMarginDeg(), "deg"));
+        }
+    }
+
+    private static String joined(List<Double> frequenciesHz) {
+        return String.join(" ", frequenciesHz.stream().map(Quantity::entry).toList());
+    }
+
+    private static void cite(Form form, String of, Citation citation) {
+        if (citation != null) {
+            form.with(of + "Document", citation.document()).with(of + "Revision", citation.revision()).with(of + "Clause", citation.clause());
+        }
+    }
+
+    static Map<String, String> topologies() {
+        Map<String, String> choices = new LinkedHashMap<>();
+        Arrays.stream(Topology.values()).forEach(topology -> choices.put(topology.name(), topology.label()));
+        return choices;
+    }
+
+    static Map<String, String> controls() {
+        Map<String, String> choices = new LinkedHashMap<>();
+        choices.put("VOLTAGE_MODE", "voltage mode");
+        choices.put("CURRENT_MODE", "peak current mode");
+        return choices;
+    }
+}
