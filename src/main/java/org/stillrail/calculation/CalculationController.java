@@ -1,13 +1,18 @@
 package org.stillrail.calculation;
 
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.tags.Tag;
+import java.io.IOException;
 import org.springframework.http.MediaType;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RestController;
+import org.springframework.web.multipart.MultipartHttpServletRequest;
 import org.stillrail.account.May;
 
 /** The calculations as JSON calls. */
@@ -20,11 +25,14 @@ class CalculationController {
     private final ImpedanceCalculation impedance;
     private final RippleCalculation ripple;
     private final FitCalculation fit;
+    private final SweepConversion sweep;
 
-    CalculationController(ImpedanceCalculation impedance, RippleCalculation ripple, FitCalculation fit) {
+    CalculationController(
+            ImpedanceCalculation impedance, RippleCalculation ripple, FitCalculation fit, SweepConversion sweep) {
         this.impedance = impedance;
         this.ripple = ripple;
         this.fit = fit;
+        this.sweep = sweep;
     }
 
     @PostMapping(path = "/impedance", consumes = MediaType.APPLICATION_JSON_VALUE)
@@ -49,5 +57,15 @@ class CalculationController {
             passivity.""")
     FitAnswer fit(@RequestBody FitRequest request) {
         return fit.answer(request);
+    }
+
+    @PostMapping(path = "/sweep", consumes = MediaType.MULTIPART_FORM_DATA_VALUE)
+    @Operation(summary = "Impedance from a sweep file", description = """
+            Reads a Touchstone file or delimited text and converts it by its fixture. Unequal port references are \
+            renormalised first.""",
+            requestBody = @io.swagger.v3.oas.annotations.parameters.RequestBody(required = true, content = @Content(
+                    mediaType = MediaType.MULTIPART_FORM_DATA_VALUE, schema = @Schema(implementation = SweepForm.class))))
+    SweepAnswer sweep(@Parameter(hidden = true) MultipartHttpServletRequest form) throws IOException {
+        return sweep.answer(form);
     }
 }

@@ -12,7 +12,7 @@ import org.springframework.http.MediaType;
 import org.springframework.http.converter.json.JacksonJsonHttpMessageConverter;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.web.servlet.MockMvc;
-import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import org.springframework.test.web.servlet.RequestBuilder;
 import org.springframework.test.web.servlet.setup.MockMvcBuilders;
 import org.stillrail.electrical.capacitor.OperatingPoint;
 import org.stillrail.electrical.capacitor.SeriesRlc;
@@ -34,7 +34,8 @@ final class Api {
         CalculationController controller = new CalculationController(
                 new ImpedanceCalculation(resolver, computing),
                 new RippleCalculation(resolver, computing),
-                new FitCalculation(computing));
+                new FitCalculation(computing),
+                new SweepConversion(computing));
         this.mvc = MockMvcBuilders.standaloneSetup(controller)
                 .setControllerAdvice(new CalculationErrors())
                 .setMessageConverters(
@@ -56,7 +57,7 @@ final class Api {
         return send(post("/api/v1/calculations/" + path).contentType(MediaType.APPLICATION_JSON).content(json));
     }
 
-    MockHttpServletResponse send(MockHttpServletRequestBuilder request) {
+    MockHttpServletResponse send(RequestBuilder request) {
         try {
             return mvc.perform(request).andReturn().getResponse();
         } catch (Exception e) {
