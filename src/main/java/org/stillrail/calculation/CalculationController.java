@@ -24,13 +24,22 @@ class CalculationController {
 
     private final ImpedanceCalculation impedance;
     private final RippleCalculation ripple;
+    private final LoopCalculation loop;
+    private final StepCalculation step;
     private final FitCalculation fit;
     private final SweepConversion sweep;
 
     CalculationController(
-            ImpedanceCalculation impedance, RippleCalculation ripple, FitCalculation fit, SweepConversion sweep) {
+            ImpedanceCalculation impedance,
+            RippleCalculation ripple,
+            LoopCalculation loop,
+            StepCalculation step,
+            FitCalculation fit,
+            SweepConversion sweep) {
         this.impedance = impedance;
         this.ripple = ripple;
+        this.loop = loop;
+        this.step = step;
         this.fit = fit;
         this.sweep = sweep;
     }
@@ -49,6 +58,22 @@ class CalculationController {
             branch.""")
     RippleAnswer ripple(@RequestBody RippleRequest request) {
         return ripple.answer(request);
+    }
+
+    @PostMapping(path = "/loop", consumes = MediaType.APPLICATION_JSON_VALUE)
+    @Operation(summary = "Loop of a converter on a bank", description = """
+            Loop gain, margins and closed-loop output impedance of an averaged buck converter in voltage or current mode. The \
+            summing minus is not in T.""")
+    LoopAnswer loop(@RequestBody LoopRequest request) {
+        return loop.answer(request);
+    }
+
+    @PostMapping(path = "/step", consumes = MediaType.APPLICATION_JSON_VALUE)
+    @Operation(summary = "Load step", description = """
+            The output voltage after a load step from steady state, with the converter's loop or of the bank alone; linear or \
+            with the duty inside its limits.""")
+    StepAnswer step(@RequestBody LoadStepRequest request) {
+        return step.answer(request);
     }
 
     @PostMapping(path = "/fit", consumes = MediaType.APPLICATION_JSON_VALUE)

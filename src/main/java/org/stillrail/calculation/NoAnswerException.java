@@ -16,6 +16,11 @@ class NoAnswerException extends RuntimeException {
                 + " s of computing, the most that a call may take; ask for fewer points, branches or samples", null);
     }
 
+    /** The calculation foresaw or found that it cannot end in time. */
+    static NoAnswerException tooMuch(String reason) {
+        return new NoAnswerException(reason, null);
+    }
+
     static NoAnswerException busy() {
         return new NoAnswerException("Too many calculations are waiting; try again in a few seconds", null);
     }

@@ -34,6 +34,8 @@ final class Api {
         CalculationController controller = new CalculationController(
                 new ImpedanceCalculation(resolver, computing),
                 new RippleCalculation(resolver, computing),
+                new LoopCalculation(resolver, computing),
+                new StepCalculation(resolver, computing),
                 new FitCalculation(computing),
                 new SweepConversion(computing));
         this.mvc = MockMvcBuilders.standaloneSetup(controller)
