@@ -8,8 +8,10 @@ package org.stillrail.electrical.fit;
  * @param worstAt         index of the worst point
  * @param worstResistance largest error of Re Z over |Re Z|; points with Re Z = 0 are left out
  * @param lossMiss        the same, where an error that the noise alone makes, or below {@code NO_LOSS} of |Z|, does not count
+ * @param likeNeighbour   correlation of each point's relative error with that of the next: near 1 the fit misses a shape, near 0
+ *                        what it leaves is scatter
  */
-record FitError(double worst, double rms, int worstAt, double worstResistance, double lossMiss) {
+record FitError(double worst, double rms, int worstAt, double worstResistance, double lossMiss, double likeNeighbour) {
 
     private static final double NO_LOSS = 1e-5;
 
@@ -31,11 +33,19 @@ record FitError(double worst, double rms, int worstAt, double worstResistance, d
         int worstAt = 0;
         double worstResistance = 0;
         double lossMiss = 0;
+        double together = 0;
+        double beforeRe = 0;
+        double beforeIm = 0;
         double quiet = Math.max(NO_LOSS, samples.loudest());
         for (int i = 0; i < n; i++) {
             double missRe = re[i] - samples.re[i];
             double missIm = im[i] - samples.im[i];
-            double square = (missRe * missRe + missIm * missIm) / (samples.magnitude[i] * samples.magnitude[i]);
+            double relativeRe = missRe / samples.magnitude[i];
+            double relativeIm = missIm / samples.magnitude[i];
+            double square = relativeRe * relativeRe + relativeIm * relativeIm;
+            together += relativeRe * beforeRe + relativeIm * beforeIm;
+            beforeRe = relativeRe;
+            beforeIm = relativeIm;
             sum += square;
             if (!(square <= worst)) {
                 worst = square;
@@ -49,6 +59,7 @@ record FitError(double worst, double rms, int worstAt, double worstResistance, d
                 }
             }
         }
-        return new FitError(Math.sqrt(worst), Math.sqrt(sum / n), worstAt, worstResistance, lossMiss);
+        return new FitError(Math.sqrt(worst), Math.sqrt(sum / n), worstAt, worstResistance, lossMiss,
+                sum > 0 ? together / sum : 0);
     }
 }

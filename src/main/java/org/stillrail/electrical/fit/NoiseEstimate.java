@@ -3,49 +3,68 @@ package org.stillrail.electrical.fit;
 import java.util.Arrays;
 
 /**
- * Noise of a smooth curve without a model of it: each point is foretold from its four neighbours by the cubic through them
- * over log f, and the median of the misses is scaled to a standard deviation. Misses by curvature count as noise, so the
- * figure is an upper estimate on a coarse grid.
+ * Noise of a smooth curve without a model of it: each point is foretold from its neighbours by the polynomial through them
+ * over log f, and the median of the misses is scaled to a standard deviation. Misses by curvature count too, so the figure
+ * is an upper estimate. It is {@link #credible} where four neighbours and six tell the same: curvature would shrink with
+ * the degree, noise does not.
+ *
+ * @param relative standard deviation of the real and of the imaginary part, over the magnitude
  */
-final class NoiseEstimate {
+record NoiseEstimate(double relative, boolean credible) {
 
     /** Median of the Rayleigh distribution over its scale, {@code sqrt(2 ln 2)}. */
     private static final double RAYLEIGH_MEDIAN = Math.sqrt(2 * Math.log(2));
-
-    private NoiseEstimate() {
-    }
+    private static final double SAME = 0.7;
+    private static final int FEWEST_POINTS = 12;
 
     /**
-     * Standard deviation of the real and of the imaginary part, over the magnitude; 0 under five points.
+     * Nothing credible under twelve points.
      *
      * @param omega ascending, in any unit
      */
-    static double relative(double[] omega, double[] re, double[] im) {
-        int n = omega.length;
-        if (n < 5) {
-            return 0;
+    static NoiseEstimate of(double[] omega, double[] re, double[] im) {
+        if (omega.length < FEWEST_POINTS) {
+            return new NoiseEstimate(0, false);
         }
-        double[] misses = new double[n - 4];
-        double[] weight = new double[4];
-        for (int i = 2; i < n - 2; i++) {
-            int[] at = {i - 2, i - 1, i + 1, i + 2};
+        double byFour = median(omega, re, im, 2);
+        double bySix = median(omega, re, im, 3);
+        double least = Math.min(byFour, bySix);
+        return new NoiseEstimate(least, least >= SAME * Math.max(byFour, bySix));
+    }
+
+    private static double median(double[] omega, double[] re, double[] im, int side) {
+        int n = omega.length;
+        double[] misses = new double[n - 2 * side];
+        double[] logarithm = new double[n];
+        for (int i = 0; i < n; i++) {
+            logarithm[i] = Math.log(omega[i]);
+        }
+        for (int i = side; i < n - side; i++) {
             double variance = 1;
             double missRe = re[i];
             double missIm = im[i];
-            for (int k = 0; k < 4; k++) {
-                weight[k] = 1;
-                for (int m = 0; m < 4; m++) {
-                    if (m != k) {
-                        weight[k] *= Math.log(omega[i] / omega[at[m]]) / Math.log(omega[at[k]] / omega[at[m]]);
-                    }
+            for (int k = i - side; k <= i + side; k++) {
+                if (k != i) {
+                    double weight = weight(logarithm, i, k, side);
+                    variance += weight * weight;
+                    missRe -= weight * re[k];
+                    missIm -= weight * im[k];
                 }
-                variance += weight[k] * weight[k];
-                missRe -= weight[k] * re[at[k]];
-                missIm -= weight[k] * im[at[k]];
             }
-            misses[i - 2] = Math.hypot(missRe, missIm) / (Math.hypot(re[i], im[i]) * Math.sqrt(variance));
+            misses[i - side] = Math.hypot(missRe, missIm) / (Math.hypot(re[i], im[i]) * Math.sqrt(variance));
         }
         Arrays.sort(misses);
         return misses[misses.length / 2] / RAYLEIGH_MEDIAN;
+    }
+
+    /** Lagrange weight of point k for the value at point i. */
+    private static double weight(double[] x, int i, int k, int side) {
+        double weight = 1;
+        for (int m = i - side; m <= i + side; m++) {
+            if (m != k && m != i) {
+                weight *= (x[i] - x[m]) / (x[k] - x[m]);
+            }
+        }
+        return weight;
     }
 }

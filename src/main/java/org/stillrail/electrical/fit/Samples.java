@@ -26,9 +26,11 @@ final class Samples {
     final double[] weightIm;
     /** Estimated standard deviation of each of the two parts, over the magnitude. */
     final double noise;
+    /** Whether that is scatter, and not curvature on a coarse grid. */
+    final boolean noiseCredible;
 
     private Samples(double omegaScale, double[] omega, double[] re, double[] im, double[] magnitude,
-                    double[] weightRe, double[] weightIm, double noise) {
+                    double[] weightRe, double[] weightIm, double noise, boolean noiseCredible) {
         this.omegaScale = omegaScale;
         this.omega = omega;
         this.re = re;
@@ -37,9 +39,20 @@ final class Samples {
         this.weightRe = weightRe;
         this.weightIm = weightIm;
         this.noise = noise;
+        this.noiseCredible = noiseCredible;
     }
 
+    /** For a fit that aims at {@code tolerance}: the loss counts more, as far as the noise allows. */
     static Samples of(Curve curve, double tolerance) {
+        return of(curve, tolerance, HIGHEST_EMPHASIS);
+    }
+
+    /** Both parts of a point count alike. */
+    static Samples plain(Curve curve) {
+        return of(curve, 1, 1);
+    }
+
+    private static Samples of(Curve curve, double tolerance, double highestEmphasis) {
         int n = curve.size();
         double[] omega = new double[n];
         double[] magnitude = new double[n];
@@ -50,15 +63,15 @@ final class Samples {
         }
         double[] re = curve.reals();
         double[] im = curve.imaginaries();
-        double noise = NoiseEstimate.relative(omega, re, im);
-        double emphasis = Math.min(HIGHEST_EMPHASIS, Math.max(1, tolerance / noise));
+        NoiseEstimate noise = NoiseEstimate.of(omega, re, im);
+        double emphasis = Math.min(highestEmphasis, Math.max(1, tolerance / noise.relative()));
         double[] weightRe = new double[n];
         double[] weightIm = new double[n];
         for (int i = 0; i < n; i++) {
             weightIm[i] = 1 / magnitude[i];
             weightRe[i] = 1 / Math.max(Math.abs(re[i]), magnitude[i] / emphasis);
         }
-        return new Samples(scale, omega, re, im, magnitude, weightRe, weightIm, noise);
+        return new Samples(scale, omega, re, im, magnitude, weightRe, weightIm, noise.relative(), noise.credible());
     }
 
     /** At most {@code most} of these points, as evenly over log frequency as they allow, both ends kept; weights and noise as here. */
@@ -81,7 +94,7 @@ final class Samples {
         index[taken++] = n - 1;
         int[] kept = Arrays.copyOf(index, taken);
         return new Samples(omegaScale, pick(omega, kept), pick(re, kept), pick(im, kept), pick(magnitude, kept),
-                pick(weightRe, kept), pick(weightIm, kept), noise);
+                pick(weightRe, kept), pick(weightIm, kept), noise, noiseCredible);
     }
 
     private static double[] pick(double[] values, int[] index) {
@@ -92,9 +105,9 @@ final class Samples {
         return picked;
     }
 
-    /** An error over the magnitude that the noise alone makes at one of these points now and then. */
+    /** An error over the magnitude that the noise alone makes at one of these points now and then; 0 where no noise was seen. */
     double loudest() {
-        return noise * (1 + Math.sqrt(2 * Math.log(size())));
+        return !noiseCredible ? 0 : noise * (1 + Math.sqrt(2 * Math.log(size())));
     }
 
     int size() {
