@@ -1,5 +1,6 @@
 package org.stillrail.electrical.fit;
 
+import java.util.stream.IntStream;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
 import org.stillrail.electrical.fit.PartialFractions.Terms;
@@ -23,6 +24,7 @@ public final class KramersKronigCheck {
     private static final double GOOD = 0.003;
     private static final double AS_GOOD = 1.1;
     private static final int MOST_PER_DECADE = 6;
+    private static final double LOUD_PERCENT = 5;
     private static final int MOST_POINTS = 1000;
 
     private KramersKronigCheck() {
@@ -38,19 +40,27 @@ public final class KramersKronigCheck {
      * @param worstPercent     its largest magnitude
      * @param worstHz          where that is
      * @param noisePercent     one standard deviation of each part as the scatter of neighbours shows it, without any model
+     * @param loudestPercent   what noise alone makes at each point now and then; 0 where no noise could be told from curvature
      * @param elements         relaxations or poles in the model that the residual is taken against
      */
     public record Result(FrequencyGrid grid, double[] realPercent, double[] imaginaryPercent, double rmsPercent, double worstPercent,
-                         double worstHz, double noisePercent, int elements) {
+                         double worstHz, double noisePercent, double[] loudestPercent, int elements) {
 
         /**
-         * Whether the residual is no more than the noise, or than {@code tolerancePercent} at every point.
+         * Indices of the points whose residual is above {@code tolerancePercent} and above what noise explains; noise over
+         * {@code LOUD_PERCENT} explains nothing.
          *
          * @param tolerancePercent 1 is common practice, no source
          */
+        public int[] suspects(double tolerancePercent) {
+            return IntStream.range(0, grid.size()).filter(i -> {
+                double noise = noisePercent > LOUD_PERCENT ? 0 : loudestPercent[i];
+                return Math.hypot(realPercent[i], imaginaryPercent[i]) > Math.max(tolerancePercent, noise);
+            }).toArray();
+        }
+
         public boolean consistent(double tolerancePercent) {
-            double loudest = noisePercent * (1 + Math.sqrt(2 * Math.log(grid.size())));
-            return worstPercent <= Math.max(tolerancePercent, loudest);
+            return suspects(tolerancePercent).length == 0;
         }
     }
 
@@ -58,7 +68,7 @@ public final class KramersKronigCheck {
         VectorFitting.check(impedance);
         Samples samples = Samples.plain(impedance);
         ResidueFit model = measurementModel(samples);
-        if (model.error.rms() > Math.max(GOOD, 2 * samples.noise)) {
+        if (model.error.rms() > Math.max(GOOD, 2 * samples.noise.typical())) {
             ResidueFit rational = VectorFitting.nearest(impedance, samples);
             if (rational.error.rms() < model.error.rms()) {
                 model = rational;
@@ -93,13 +103,15 @@ public final class KramersKronigCheck {
         RationalFunction function = model.function();
         double[] re = new double[n];
         double[] im = new double[n];
+        double[] loudest = new double[n];
         for (int i = 0; i < n; i++) {
+            loudest[i] = 100 * samples.loudest(i);
             var z = function.at(samples.omega[i]);
             re[i] = 100 * (samples.re[i] - z.re()) / samples.magnitude[i];
             im[i] = 100 * (samples.im[i] - z.im()) / samples.magnitude[i];
         }
         FitError error = model.error;
         return new Result(impedance.grid(), re, im, 100 * error.rms(), 100 * error.worst(), impedance.grid().hz(error.worstAt()),
-                100 * samples.noise, model.poles.order());
+                100 * samples.noise.typical(), loudest, model.poles.order());
     }
 }

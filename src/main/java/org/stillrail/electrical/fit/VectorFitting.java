@@ -206,7 +206,7 @@ public final class VectorFitting {
             }
             FitError error = fit.error;
             return new RationalFit(function, 100 * error.worst(), 100 * error.rms(), 100 * error.worstResistance(),
-                    100 * samples.noise, passive, function.stable(), function.order(), search.iterations(), reason, remarks,
+                    100 * samples.noise.typical(), passive, function.stable(), function.order(), search.iterations(), reason, remarks,
                     new ValidRange(curve.grid().startHz(), curve.grid().stopHz()));
         }
 
@@ -224,7 +224,7 @@ public final class VectorFitting {
 
         private boolean pointsAreActive() {
             for (int i = 0; i < samples.size(); i++) {
-                if (samples.re[i] < -samples.loudest() * samples.magnitude[i]) {
+                if (samples.re[i] < -samples.loudest(i) * samples.magnitude[i]) {
                     return true;
                 }
             }

@@ -39,6 +39,30 @@ class KramersKronigCheckTest {
         assertThat(result.imaginaryPercent()).hasSize(300);
     }
 
+    /** 0.2 % in the middle, several per cent at the low end, as a shunt measurement of a large reactance has it. */
+    @Test
+    void noiseThatRisesTowardsAnEndIsNoOffence() {
+        Curve curve = Synthetic.sampled(Synthetic.polymer(), GRID);
+        java.util.Random random = new java.util.Random(8);
+        double[] re = curve.reals();
+        double[] im = curve.imaginaries();
+        for (int i = 0; i < re.length; i++) {
+            double deviation = curve.magnitude(i) * (0.002 + 30 / GRID.hz(i));
+            re[i] += deviation * random.nextGaussian();
+            im[i] += deviation * random.nextGaussian();
+        }
+        KramersKronigCheck.Result result = KramersKronigCheck.of(new Curve(GRID, re, im));
+        assertThat(result.worstPercent()).isGreaterThan(3);
+        assertThat(result.suspects(1)).hasSizeLessThanOrEqualTo(1);
+    }
+
+    @Test
+    void randomNumbersAreNotExcusedAsNoise() {
+        java.util.Random random = new java.util.Random(3);
+        Curve curve = new Curve(GRID, random.doubles(300, -1, 1).toArray(), random.doubles(300, -1, 1).toArray());
+        assertThat(KramersKronigCheck.of(curve).consistent(1)).isFalse();
+    }
+
     /** A range switch in the middle of the sweep that scales everything above it by 5 %. */
     @Test
     void aStepInTheMiddleShowsWhereItIs() {
@@ -52,6 +76,7 @@ class KramersKronigCheckTest {
         KramersKronigCheck.Result result = KramersKronigCheck.of(new Curve(GRID, re, im));
         assertThat(result.consistent(1)).isFalse();
         assertThat(Math.abs(Math.log(result.worstHz() / GRID.hz(150)))).isLessThan(Math.log(2));
+        assertThat(result.suspects(1)).contains(149, 150, 151);
     }
 
     /** Reactance of the wrong sign, as a swapped reference direction makes it. */

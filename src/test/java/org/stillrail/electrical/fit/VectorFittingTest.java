@@ -119,6 +119,20 @@ class VectorFittingTest {
         }
     }
 
+    /** Noise of 0.1 % of |Z|: the ESR is known where it is more than a few per cent of |Z|, and the fit keeps it there. */
+    @Test
+    void noiseDoesNotCostTheEsrWhereItCanBeSeen() {
+        for (DoubleFunction<Complex> part : java.util.List.of(Synthetic.ceramic(), Synthetic.polymer(), Synthetic.wetAluminium())) {
+            RationalFit fit = VectorFitting.fit(Synthetic.noisy(part, FrequencyGrid.logSpaced(1e3, 1e8, 400), 0.001, 21));
+            for (double hz = 1e3; hz <= 1e8; hz *= 1.3) {
+                Complex exact = part.apply(2 * Math.PI * hz);
+                if (exact.re() > 0.04 * exact.magnitude()) {
+                    assertThat(fit.function().at(2 * Math.PI * hz).re()).isCloseTo(exact.re(), within(0.03 * exact.re()));
+                }
+            }
+        }
+    }
+
     @Test
     void aPlainSeriesCircuitNeedsOnlyItsCapacitance() {
         DoubleFunction<Complex> part = w -> Synthetic.resistor(0.005).plus(Synthetic.inductor(1e-9, w)).plus(Synthetic.capacitor(22e-6, w));
