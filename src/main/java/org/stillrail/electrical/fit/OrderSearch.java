@@ -19,8 +19,10 @@ final class OrderSearch {
     /** Above this multiple of the tolerance a start is given up after {@code TRIAL} steps. */
     private static final double HOPELESS = 20;
     private static final int TRIAL = 3;
-    /** Ratio of an rms error that is taken for noise to the deviation of each part: the square root of 2, and 15 % more. */
-    private static final double AT_NOISE = 1.15 * Math.sqrt(2);
+    /** An rms error this much over the estimated noise is still taken for noise. */
+    private static final double AT_NOISE = 1.15;
+    /** Most likeness of neighbouring errors that still passes for scatter. */
+    private static final double SCATTER = 0.35;
     /** Noise above this is no excuse. */
     private static final double LOUD = 0.03;
 
@@ -73,7 +75,8 @@ final class OrderSearch {
 
     /** Whether the error is no more than the noise of the points, and small enough for a model. */
     boolean downAtNoise(FitError error) {
-        return error.rms() <= Math.min(LOUD, AT_NOISE * samples.noise) && error.worst() <= samples.loudest();
+        return samples.noise.credible() && samples.noise.typical() <= LOUD && error.overNoise() <= AT_NOISE
+                && !error.outliers() && error.likeNeighbour() <= SCATTER;
     }
 
     private ResidueFit relocate(PoleSet start) {

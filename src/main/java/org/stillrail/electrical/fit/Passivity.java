@@ -186,7 +186,7 @@ final class Passivity {
     }
 
     private static boolean negativeAtInfinity(RationalFunction z) {
-        return z.constant() < -ROUNDING * Math.abs(z.constant()) && z.constant() < -ROUNDING * ROUNDING * scale(z, 0);
+        return z.constant() < 0;
     }
 
     /** Sum of the magnitudes that add to {@code Re Z}: what rounding is measured against. */

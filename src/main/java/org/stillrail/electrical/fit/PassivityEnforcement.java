@@ -12,8 +12,11 @@ import java.util.List;
 final class PassivityEnforcement {
 
     private static final int ROUNDS = 25;
-    /** Share of the depth of a violation by which the correction overshoots, so that rounding cannot undo it. */
+    /** The correction overshoots by this share of the violation's depth, and by this share of |Z| where the depth is less. */
     private static final double OVERSHOOT = 1e-3;
+    private static final double MARGIN = 1e-6;
+    /** A correction that leaves more rms error than this is none. */
+    private static final double SPOILT = 0.05;
 
     private PassivityEnforcement() {
     }
@@ -28,11 +31,10 @@ final class PassivityEnforcement {
         List<double[]> rows = new ArrayList<>();
         List<Double> limits = new ArrayList<>();
         addSeriesElements(fit, rows, limits);
-        double[] x = fit.coefficients;
         for (int round = 1; round <= ROUNDS && report.known(); round++) {
             for (Passivity.Violation violation : report.violations()) {
                 rows.add(realPartRow(fit, violation.worstOmega()));
-                limits.add(-OVERSHOOT * round * violation.worstRe());
+                limits.add(margin(samples, fit, violation));
             }
             double[][] g = new double[rows.size()][];
             double[] h = new double[rows.size()];
@@ -49,16 +51,24 @@ final class PassivityEnforcement {
                 return null;
             }
             double[] change = fit.triangle.backward(u);
-            x = fit.coefficients.clone();
+            double[] x = fit.coefficients.clone();
             for (int k = 0; k < size; k++) {
                 x[k] += change[k];
             }
             report = Passivity.of(fit.function(x));
-            if (report.passive()) {
-                return fit.with(samples, x);
+            ResidueFit corrected = fit.with(samples, x);
+            if (report.passive() || corrected.error.rms() > SPOILT) {
+                return report.passive() ? corrected : null;
             }
         }
         return null;
+    }
+
+    /** |Z| is taken inside the band of the points, for beyond it the inductance or capacitance alone would set it. */
+    private static double margin(Samples samples, ResidueFit fit, Passivity.Violation violation) {
+        double omega = Math.max(samples.omega[0], Math.min(samples.omega[samples.size() - 1], violation.worstOmega()));
+        double depth = -violation.worstRe();
+        return Math.max(OVERSHOOT * depth, Math.min(MARGIN * fit.function().at(omega).magnitude(), depth));
     }
 
     /** Inductance and residue at 0 keep at least a trace of themselves. */

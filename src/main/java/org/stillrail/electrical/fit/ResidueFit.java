@@ -25,10 +25,16 @@ final class ResidueFit {
     }
 
     static ResidueFit of(Samples samples, PoleSet poles, Terms wanted) {
-        return of(samples, poles, wanted, new PartialFractions(samples.omega, poles, wanted));
+        ResidueFit fit = ofAnySign(samples, poles, wanted);
+        int column = poles.order() + 1;
+        boolean slope = wanted.slope() && fit.coefficients[column++] > 0;
+        boolean zero = wanted.poleAtZero() && fit.coefficients[column] > 0;
+        return slope == wanted.slope() && zero == wanted.poleAtZero() ? fit : of(samples, poles, new Terms(slope, zero));
     }
 
-    static ResidueFit of(Samples samples, PoleSet poles, Terms wanted, PartialFractions basis) {
+    /** Inductance and residue at 0 as the points have them, negative too. */
+    static ResidueFit ofAnySign(Samples samples, PoleSet poles, Terms terms) {
+        PartialFractions basis = new PartialFractions(samples.omega, poles, terms);
         int n = samples.size();
         int columns = basis.columns();
         double[][] equations = new double[columns + 1][2 * n];
@@ -38,12 +44,7 @@ final class ResidueFit {
         PoleRelocation.weigh(samples, samples.re, samples.im, equations[columns]);
         Triangle triangle = Triangle.of(equations);
         double[] x = triangle.solve(0, columns, columns);
-        boolean slope = wanted.slope() && x[basis.slopeColumn] > 0;
-        boolean zero = wanted.poleAtZero() && x[basis.zeroColumn] > 0;
-        if (slope != wanted.slope() || zero != wanted.poleAtZero()) {
-            return of(samples, poles, new Terms(slope, zero));
-        }
-        return new ResidueFit(poles, wanted, x, triangle, FitError.of(samples, basis, x));
+        return new ResidueFit(poles, terms, x, triangle, FitError.of(samples, basis, x));
     }
 
     /** The same poles with other coefficients. */

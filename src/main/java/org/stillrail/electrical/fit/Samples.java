@@ -8,9 +8,9 @@ import org.stillrail.electrical.curve.Curve;
  * real and one for the imaginary part of each point.
  *
  * <p>The weight is {@code 1/|Z|}, so that every point counts by its relative error and a deep minimum is as important as
- * the capacitive tail. The real part of a good capacitor is far below {@code |Z|}; its weight rises towards
- * {@code 1/|Re Z|}, but no further than where the noise of the data, so weighted, equals the tolerance: beyond that the
- * fit would follow noise.
+ * the capacitive tail; less where the points scatter more than elsewhere. The real part of a good capacitor is far below
+ * {@code |Z|}; its weight rises towards {@code 1/|Re Z|}, but no further than where the noise, so weighted, equals the
+ * tolerance: beyond that the fit would follow noise.
  */
 final class Samples {
 
@@ -24,11 +24,10 @@ final class Samples {
     final double[] magnitude;
     final double[] weightRe;
     final double[] weightIm;
-    /** Estimated standard deviation of each of the two parts, over the magnitude. */
-    final double noise;
+    final NoiseEstimate noise;
 
     private Samples(double omegaScale, double[] omega, double[] re, double[] im, double[] magnitude,
-                    double[] weightRe, double[] weightIm, double noise) {
+                    double[] weightRe, double[] weightIm, NoiseEstimate noise) {
         this.omegaScale = omegaScale;
         this.omega = omega;
         this.re = re;
@@ -39,7 +38,17 @@ final class Samples {
         this.noise = noise;
     }
 
+    /** For a fit that aims at {@code tolerance}: the loss counts more, as far as the noise allows. */
     static Samples of(Curve curve, double tolerance) {
+        return of(curve, tolerance, HIGHEST_EMPHASIS);
+    }
+
+    /** Both parts of a point count alike. */
+    static Samples plain(Curve curve) {
+        return of(curve, 1, 1);
+    }
+
+    private static Samples of(Curve curve, double tolerance, double highestEmphasis) {
         int n = curve.size();
         double[] omega = new double[n];
         double[] magnitude = new double[n];
@@ -50,13 +59,15 @@ final class Samples {
         }
         double[] re = curve.reals();
         double[] im = curve.imaginaries();
-        double noise = NoiseEstimate.relative(omega, re, im);
-        double emphasis = Math.min(HIGHEST_EMPHASIS, Math.max(1, tolerance / noise));
+        NoiseEstimate noise = NoiseEstimate.of(omega, re, im);
         double[] weightRe = new double[n];
         double[] weightIm = new double[n];
         for (int i = 0; i < n; i++) {
-            weightIm[i] = 1 / magnitude[i];
-            weightRe[i] = 1 / Math.max(Math.abs(re[i]), magnitude[i] / emphasis);
+            double scatter = noise.byPoint()[i];
+            double emphasis = Math.min(highestEmphasis, Math.max(1, tolerance / scatter));
+            double trust = noise.credible() ? Math.max(tolerance, noise.typical()) / Math.max(tolerance, scatter) : 1;
+            weightIm[i] = trust / magnitude[i];
+            weightRe[i] = trust / Math.max(Math.abs(re[i]), magnitude[i] / emphasis);
         }
         return new Samples(scale, omega, re, im, magnitude, weightRe, weightIm, noise);
     }
@@ -81,7 +92,8 @@ final class Samples {
         index[taken++] = n - 1;
         int[] kept = Arrays.copyOf(index, taken);
         return new Samples(omegaScale, pick(omega, kept), pick(re, kept), pick(im, kept), pick(magnitude, kept),
-                pick(weightRe, kept), pick(weightIm, kept), noise);
+                pick(weightRe, kept), pick(weightIm, kept),
+                new NoiseEstimate(noise.typical(), pick(noise.byPoint(), kept), noise.credible()));
     }
 
     private static double[] pick(double[] values, int[] index) {
@@ -92,9 +104,9 @@ final class Samples {
         return picked;
     }
 
-    /** An error over the magnitude that the noise alone makes at one of these points now and then. */
-    double loudest() {
-        return noise * (1 + Math.sqrt(2 * Math.log(size())));
+    /** An error over the magnitude that the noise alone makes at this point now and then; 0 where no noise was seen. */
+    double loudest(int index) {
+        return noise.credible() ? noise.byPoint()[index] * (1 + Math.sqrt(2 * Math.log(size()))) : 0;
     }
 
     int size() {

@@ -47,6 +47,15 @@ public record StateSpace(double[][] a, double[] b, double[] c, double d, double 
         return new StateSpace(a, b, c, function.constant(), function.proportional());
     }
 
+    /** Of {@code count} equal impedances in parallel, with a resistance in ohm and an inductance in H in series with them all. */
+    public StateSpace inBranch(int count, double seriesResistanceOhm, double seriesInductanceH) {
+        double[] shared = c.clone();
+        for (int k = 0; k < shared.length; k++) {
+            shared[k] /= count;
+        }
+        return new StateSpace(a, b, shared, d / count + seriesResistanceOhm, e / count + seriesInductanceH);
+    }
+
     public int order() {
         return b.length;
     }

@@ -30,6 +30,10 @@ public final class VectorFitting {
     private static final double AS_GOOD = 1.1;
     /** Further orders tried when the correction for passivity spoils a fit. */
     private static final int MORE_FOR_PASSIVITY = 3;
+    private static final int LOOK_AHEAD = 2;
+    /** One more pole that takes the error to this share of itself was no approximation but the truth. */
+    private static final double EXACTLY_RATIONAL = 1e-3;
+    private static final double ROUNDING = 1e-8;
     /** So many orders without an improvement end the search. */
     private static final int PLATEAU = 4;
     /** Poles are sought on at most so many points, evenly over log f; residues and errors use all. */
@@ -49,10 +53,15 @@ public final class VectorFitting {
      */
     public static RationalFit fit(Curve impedance, FitSettings settings) {
         check(impedance);
-        return new Run(impedance, settings).result();
+        return new Run(impedance, Samples.of(impedance, settings.tolerance()), settings).result();
     }
 
-    private static void check(Curve impedance) {
+    /** The nearest stable fit, passive or not, good or not, weighing as {@code samples} do. */
+    static ResidueFit nearest(Curve impedance, Samples samples) {
+        return new Run(impedance, samples, FitSettings.DEFAULT).nearest();
+    }
+
+    static void check(Curve impedance) {
         if (impedance.size() < FEWEST_POINTS) {
             throw new IllegalArgumentException("A fit needs at least " + FEWEST_POINTS + " points, not " + impedance.size());
         }
@@ -75,12 +84,24 @@ public final class VectorFitting {
         private final OrderSearch search;
         private final List<ResidueFit> tried = new ArrayList<>();
 
-        Run(Curve curve, FitSettings settings) {
+        Run(Curve curve, Samples samples, FitSettings settings) {
             this.curve = curve;
             this.settings = settings;
-            this.samples = Samples.of(curve, settings.tolerance());
+            this.samples = samples;
             this.thinned = samples.thinned(MOST_POINTS_FOR_POLES);
             this.search = new OrderSearch(thinned, settings, new Terms(true, capacitiveBelow(curve)));
+        }
+
+        ResidueFit nearest() {
+            ResidueFit fit = search.lowest();
+            ResidueFit best = fit;
+            tried.add(fit);
+            while (!search.reached(fit) && fit.poles.order() < search.highestFree() && !plateau()) {
+                fit = search.next(fit);
+                tried.add(fit);
+                best = fit.error.rms() < best.error.rms() ? fit : best;
+            }
+            return onAllPoints(best);
         }
 
         RationalFit result() {
@@ -90,7 +111,8 @@ public final class VectorFitting {
             int extra = 0;
             while (true) {
                 if (search.reached(fit)) {
-                    ResidueFit full = onAllPoints(search.polish(fit));
+                    fit = unenforced == null ? lookingAhead(search.polish(fit)) : search.polish(fit);
+                    ResidueFit full = onAllPoints(fit);
                     ResidueFit passive = PassivityEnforcement.of(samples, full);
                     if (passive != null && promised(passive)) {
                         return report(passive, reason(passive), true);
@@ -105,6 +127,28 @@ public final class VectorFitting {
                 tried.add(fit);
             }
             return unenforced == null ? bestOfTried() : report(unenforced, reason(unenforced), false);
+        }
+
+        /**
+         * The fit, or one with up to {@code LOOK_AHEAD} more poles: where that meets the points to rounding, because they are
+         * rational, or where noise allowed an error above the promised one and that brings it below.
+         */
+        private ResidueFit lookingAhead(ResidueFit fit) {
+            double worst = fit.error.worst();
+            boolean overPromised = worst > PROMISED;
+            boolean atNoise = worst > settings.tolerance();
+            if (worst < ROUNDING || atNoise && !overPromised) {
+                return fit;
+            }
+            ResidueFit ahead = fit;
+            for (int i = 0; i < LOOK_AHEAD && ahead.poles.order() < search.highestFree(); i++) {
+                ahead = search.next(ahead);
+                boolean exact = ahead.error.worst() < EXACTLY_RATIONAL * worst;
+                if (exact || overPromised && ahead.error.worst() <= PROMISED) {
+                    return search.polish(ahead);
+                }
+            }
+            return fit;
         }
 
         /** Usable, and the last orders brought nothing: what is left is not rational. */
@@ -162,7 +206,7 @@ public final class VectorFitting {
             }
             FitError error = fit.error;
             return new RationalFit(function, 100 * error.worst(), 100 * error.rms(), 100 * error.worstResistance(),
-                    100 * samples.noise, passive, function.stable(), function.order(), search.iterations(), reason, remarks,
+                    100 * samples.noise.typical(), passive, function.stable(), function.order(), search.iterations(), reason, remarks,
                     new ValidRange(curve.grid().startHz(), curve.grid().stopHz()));
         }
 
@@ -174,8 +218,17 @@ public final class VectorFitting {
             Passivity.Violation first = violations.get(0);
             double toHz = samples.omegaScale / (2 * Math.PI);
             return String.format(Locale.ROOT, "The fit is not passive: Re Z is negative from %.4g Hz to %.4g Hz, down to %.3g ohm, "
-                            + "and no small correction mends that.",
-                    first.fromOmega() * toHz, first.toOmega() * toHz, first.worstRe());
+                            + "and no small correction mends that.%s",
+                    first.fromOmega() * toHz, first.toOmega() * toHz, first.worstRe(), pointsAreActive() ? " The points themselves are so." : "");
+        }
+
+        private boolean pointsAreActive() {
+            for (int i = 0; i < samples.size(); i++) {
+                if (samples.re[i] < -samples.loudest(i) * samples.magnitude[i]) {
+                    return true;
+                }
+            }
+            return false;
         }
     }
 
