@@ -21,7 +21,8 @@ import org.stillrail.electrical.converter.VoltageMode;
  * <li>e above 0: v is a state;</li>
  * <li>e = 0, d above 0: {@code v = (iL - iLoad - c x) / d};</li>
  * <li>both 0, every branch has inductance: the law binds the currents, so it is differentiated once; with
- * {@code diL/dt = (u - R iL - v) / L} it gives v, and the inductor current is {@code iLoad + c x}, no state of its own.</li>
+ * {@code diL/dt = (u - R iL - v) / L}, or in current mode with the slope's state, it gives v, and the inductor current is
+ * {@code iLoad + c x}, no state of its own.</li>
  * </ul>
  */
 final class Circuit {
@@ -107,7 +108,7 @@ final class Circuit {
         }
         int next = branchStates;
         this.voltageAt = capacitance > 0 ? next++ : -1;
-        this.inductorAt = compensator != null && (!voltageMode || !inductive()) ? next++ : -1;
+        this.inductorAt = compensator != null && !inductive() ? next++ : -1;
         this.slopeAt = compensator != null && !voltageMode ? next++ : -1;
         this.integratorAt = compensator != null ? next++ : -1;
         this.lagsAt = next;
@@ -268,7 +269,9 @@ final class Circuit {
                 rates[inductorAt] = source.plus(-stage.combinedResistanceOhm(), inductor).minus(voltage).over(stage.combinedInductanceH());
             }
         } else {
-            rates[inductorAt] = unit[slopeAt];
+            if (inductorAt >= 0) {
+                rates[inductorAt] = unit[slopeAt];
+            }
             freePush = command.minus(inductor).times(samplingOmega * samplingOmega).plus(-samplingOmega * inverseSamplingQ, unit[slopeAt]);
             if (regime.side() == 0) {
                 rates[slopeAt] = freePush;

@@ -34,6 +34,11 @@ final class Propagator {
         this.next = new double[n];
     }
 
+    /** A copy of M, row by row. */
+    double[] matrix() {
+        return m.clone();
+    }
+
     /** About the time constant of the fastest mode, in s; positive infinity where nothing moves. */
     double fastestS() {
         return 1 / norm;
