@@ -1,6 +1,7 @@
 package org.stillrail.account;
 
 import jakarta.servlet.DispatcherType;
+import jakarta.servlet.http.HttpServletRequest;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -16,7 +17,7 @@ import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.AccessDeniedHandler;
 import org.springframework.security.web.access.expression.WebExpressionAuthorizationManager;
 import org.springframework.security.web.authentication.HttpStatusEntryPoint;
-import org.springframework.security.web.util.matcher.RequestMatcher;
+import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
 
 /**
  * Two ways in: a token for {@code /api}, a session for pages. Whatever is not named here needs a signed-in person; what
@@ -70,6 +71,8 @@ class SecurityConfiguration {
     @Bean
     @Order(2)
     SecurityFilterChain pageSecurity(HttpSecurity http, SignInSucceeded succeeded, SignInFailed failed) throws Exception {
+        AuthenticationEntryPoint signedOut = new HttpStatusEntryPoint(HttpStatus.UNAUTHORIZED);
+        AuthenticationEntryPoint signIn = new LoginUrlAuthenticationEntryPoint("/sign-in");
         return http
                 .authorizeHttpRequests(requests -> requests
                         .dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.FORWARD).permitAll()
@@ -84,7 +87,8 @@ class SecurityConfiguration {
                         .failureHandler(failed))
                 .logout(logout -> logout.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?signed-out"))
                 .exceptionHandling(handling -> handling
-                        .defaultAuthenticationEntryPointFor(new HttpStatusEntryPoint(HttpStatus.UNAUTHORIZED), fromScript())
+                        .authenticationEntryPoint((request, response, reason) ->
+                                (isFromScript(request) ? signedOut : signIn).commence(request, response, reason))
                         .accessDeniedHandler((request, response, reason) -> {
                             refusals.note(request, reason);
                             response.sendError(HttpStatus.FORBIDDEN.value());
@@ -94,9 +98,9 @@ class SecurityConfiguration {
     }
 
     /** A script must get a plain 401 when the session has ended: a sign-in page would be swapped into what the person typed. */
-    private static RequestMatcher fromScript() {
-        return request -> request.getHeader("HX-Request") != null
-                || request.getHeader("Sec-Fetch-Mode") != null && !"navigate".equals(request.getHeader("Sec-Fetch-Mode"));
+    private static boolean isFromScript(HttpServletRequest request) {
+        String fetchMode = request.getHeader("Sec-Fetch-Mode");
+        return request.getHeader("HX-Request") != null || fetchMode != null && !fetchMode.equals("navigate");
     }
 
     private static void headers(HeadersConfigurer<HttpSecurity> headers) {

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
+import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -14,6 +15,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.stillrail.account.CurrentPerson;
+import org.stillrail.account.May;
 import org.stillrail.electrical.capacitor.OperatingPoint;
 import org.stillrail.web.Form;
 import org.stillrail.web.StaleVersionException;
@@ -45,6 +47,7 @@ class PartController {
     }
 
     @PostMapping("/library/parts/{partId}/vetting")
+    @PreAuthorize(May.VET)
     String changeVetting(
             @PathVariable UUID partId, @RequestParam MultiValueMap<String, String> parameters,
             @AuthenticationPrincipal CurrentPerson person, Model model, RedirectAttributes redirect) {
@@ -67,6 +70,7 @@ class PartController {
     }
 
     @PostMapping("/library/parts/{partId}/model")
+    @PreAuthorize(May.VET)
     String chooseModel(
             @PathVariable UUID partId, @RequestParam MultiValueMap<String, String> parameters,
             @AuthenticationPrincipal CurrentPerson person, Model model, RedirectAttributes redirect) {
