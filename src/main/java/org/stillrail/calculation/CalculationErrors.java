@@ -12,7 +12,6 @@ import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.core.AuthenticationException;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
-import org.springframework.web.multipart.MaxUploadSizeExceededException;
 import org.springframework.web.multipart.MultipartException;
 
 /** Refusals of this API as problem documents (RFC 9457). */
@@ -44,11 +43,6 @@ class CalculationErrors {
     @ExceptionHandler
     ProblemDetail tooLarge(BodyTooLargeException refused) {
         return ProblemDetail.forStatusAndDetail(HttpStatus.CONTENT_TOO_LARGE, refused.getMessage());
-    }
-
-    @ExceptionHandler
-    ProblemDetail tooLarge(MaxUploadSizeExceededException refused) {
-        return ProblemDetail.forStatusAndDetail(HttpStatus.CONTENT_TOO_LARGE, "The file is over 20 MiB, the most that is taken");
     }
 
     @ExceptionHandler

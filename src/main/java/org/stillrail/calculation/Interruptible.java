@@ -1,7 +1,7 @@
 package org.stillrail.calculation;
 
 import java.util.List;
-import java.util.concurrent.CancellationException;
+import org.stillrail.electrical.Interruption;
 import org.stillrail.electrical.capacitor.ImpedanceModel;
 import org.stillrail.electrical.capacitor.ImpedancePoint;
 import org.stillrail.electrical.capacitor.ValidRange;
@@ -15,20 +15,14 @@ record Interruptible(ImpedanceModel inner) implements ImpedanceModel {
 
     @Override
     public void addImpedanceTo(FrequencyGrid grid, double[] resistanceOhm, double[] reactanceOhm) {
-        check();
+        Interruption.check();
         inner.addImpedanceTo(grid, resistanceOhm, reactanceOhm);
     }
 
     @Override
     public ImpedancePoint at(double hz) {
-        check();
+        Interruption.check();
         return inner.at(hz);
-    }
-
-    static void check() {
-        if (Thread.currentThread().isInterrupted()) {
-            throw new CancellationException("Out of time");
-        }
     }
 
     @Override

@@ -65,7 +65,7 @@ class RequestBodies {
             }
         }
         drain(body);
-        throw new BodyTooLargeException();
+        throw new BodyTooLargeException("The body is over " + Limits.BODY_MIB + " MiB, the most that is taken");
     }
 
     private static void drain(InputStream body) throws IOException {

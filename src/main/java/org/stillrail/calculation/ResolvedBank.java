@@ -3,6 +3,7 @@ package org.stillrail.calculation;
 import java.util.List;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.capacitor.SeriesRlc;
 
 /**
  * The bank that a request describes.
@@ -13,8 +14,17 @@ record ResolvedBank(Bank bank, List<String> warnings) {
 
     /** The same bank of models that end a calculation whose time is over. */
     Bank interruptible() {
+        return new Bank(bank.branches().stream().map(ResolvedBank::interruptible).toList());
+    }
+
+    /** The same, but with series R-L-C parts left as they are: in time they are recognised and followed exactly. */
+    Bank interruptibleInTime() {
         return new Bank(bank.branches().stream()
-                .map(b -> new Branch(b.label(), b.count(), new Interruptible(b.part()), b.mounting(), b.shared()))
+                .map(branch -> branch.part() instanceof SeriesRlc ? branch : interruptible(branch))
                 .toList());
+    }
+
+    private static Branch interruptible(Branch branch) {
+        return new Branch(branch.label(), branch.count(), new Interruptible(branch.part()), branch.mounting(), branch.shared());
     }
 }

@@ -6,6 +6,7 @@ import org.springframework.stereotype.Component;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.LosslessResonanceException;
 import org.stillrail.electrical.converter.Converter;
+import org.stillrail.electrical.step.FittedRealisation;
 import org.stillrail.electrical.step.Load;
 import org.stillrail.electrical.step.LoadStep;
 import org.stillrail.electrical.step.StepBudgetException;
@@ -31,7 +32,7 @@ class StepCalculation {
     }
 
     private static StepAnswer calculate(ResolvedBank resolved, LoadStepRequest request) {
-        Bank bank = resolved.bank();
+        Bank bank = resolved.interruptibleInTime();
         Converter converter = request.converter() == null ? null : ConverterResolver.resolve(request.converter(), bank);
         StepResult step = solve(new StepRequest(
                 bank,
@@ -54,7 +55,7 @@ class StepCalculation {
 
     private static StepResult solve(StepRequest request) {
         try {
-            return LoadStep.of(request);
+            return LoadStep.of(request, new FittedRealisation());
         } catch (StepBudgetException e) {
             throw NoAnswerException.tooMuch(e.getMessage());
         } catch (StepRefusedException e) {

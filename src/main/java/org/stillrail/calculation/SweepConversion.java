@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.springframework.stereotype.Component;
+import org.springframework.web.multipart.MaxUploadSizeExceededException;
 import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.multipart.MultipartHttpServletRequest;
 import org.stillrail.sweepfile.ColumnMapping;
@@ -29,8 +30,19 @@ class SweepConversion {
         this.computing = computing;
     }
 
-    /** @throws BadInputException naming every wrong field of the form */
+    /**
+     * @throws BadInputException     naming every wrong field of the form
+     * @throws BodyTooLargeException where the file is over the limit for uploads
+     */
     SweepAnswer answer(MultipartHttpServletRequest form) throws IOException {
+        try {
+            return read(form);
+        } catch (MaxUploadSizeExceededException e) {
+            throw new BodyTooLargeException("The file is over 20 MiB, the most that is taken");
+        }
+    }
+
+    private SweepAnswer read(MultipartHttpServletRequest form) throws IOException {
         FieldProblems problems = new FieldProblems();
         refuseUnknown(form, problems);
         MultipartFile file = file(form, problems);

@@ -3,6 +3,7 @@ package org.stillrail.electrical.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.stillrail.electrical.Interruption;
 import org.stillrail.electrical.capacitor.ValidRange;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.fit.PartialFractions.Terms;
@@ -110,6 +111,7 @@ public final class VectorFitting {
             ResidueFit unenforced = null;
             int extra = 0;
             while (true) {
+                Interruption.check();
                 if (search.reached(fit)) {
                     fit = unenforced == null ? lookingAhead(search.polish(fit)) : search.polish(fit);
                     ResidueFit full = onAllPoints(fit);
