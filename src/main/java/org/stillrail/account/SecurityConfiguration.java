@@ -15,6 +15,7 @@ import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.web.AuthenticationEntryPoint;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.access.AccessDeniedHandler;
+import org.springframework.security.web.access.expression.WebExpressionAuthorizationManager;
 import org.springframework.security.web.authentication.HttpStatusEntryPoint;
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
 
@@ -50,6 +51,8 @@ class SecurityConfiguration {
                 .securityMatcher("/api/**")
                 .authorizeHttpRequests(requests -> requests
                         .requestMatchers("/api/openapi", "/api/openapi.yaml").permitAll()
+                        // Refused here, before a body is read.
+                        .requestMatchers("/api/v1/calculations/**").access(new WebExpressionAuthorizationManager(May.CALCULATE))
                         .anyRequest().authenticated())
                 .csrf(AbstractHttpConfigurer::disable)
                 .requestCache(AbstractHttpConfigurer::disable)

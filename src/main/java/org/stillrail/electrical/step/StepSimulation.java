@@ -1,6 +1,7 @@
 package org.stillrail.electrical.step;
 
 import java.util.PriorityQueue;
+import org.stillrail.electrical.Interruption;
 
 /**
  * Walks a circuit through a load step. Within a regime the solution is exact; the length of a step is chosen only so that cubics
@@ -320,6 +321,7 @@ final class StepSimulation {
     }
 
     private void spend() {
+        Interruption.check();
         double before = spent;
         spent += 2.0 * z.length * z.length + 40.0 * z.length + (history == null ? 500 : 2500);
         if (before < BUDGET / 4 && spent >= BUDGET / 4 || before < BUDGET / 2 && spent >= BUDGET / 2) {
