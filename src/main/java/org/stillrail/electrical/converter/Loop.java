@@ -1,0 +1,146 @@
+package org.stillrail.electrical.converter;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.bank.LosslessResonanceException;
+import org.stillrail.electrical.capacitor.ImpedancePoint;
+import org.stillrail.electrical.curve.Complex;
+import org.stillrail.electrical.curve.Curve;
+import org.stillrail.electrical.curve.FrequencyGrid;
+
+/**
+ * Loop gain, margins and closed-loop output impedance of a buck converter on a bank.
+ *
+ * <pre>
+ * T = C(s) * inputV / rampV * Zbank / (Zbank + sL + R) * exp(-s delayS)      Zopen = Zbank || (sL + R)      voltage mode
+ * T = C(s) / senseOhm * Zbank * H(s)                                         Zopen = Zbank                  current mode
+ * Zclosed = Zopen / (1 + T)
+ * </pre>
+ *
+ * The averaged model: it says nothing near and above half the switching frequency.
+ */
+public final class Loop {
+
+    private static final double NEPER_DB = 20 / Math.log(10);
+    /** A crossover above this share of the switching frequency is warned about. */
+    private static final double CROSSOVER_SHARE = 0.2;
+
+    private Loop() {
+    }
+
+    /**
+     * @throws LosslessResonanceException where the bank, or bank and inductor, resonate without loss on a grid point
+     */
+    public static LoopResult of(Bank bank, Converter converter, FrequencyGrid grid) {
+        LoopGain gain = new LoopGain(bank, converter);
+        LoopScan scan = new LoopScan(gain, bank, converter, grid.startHz(), grid.stopHz());
+        List<String> warnings = new ArrayList<>();
+        LoopScan.Crossing crossover = crossover(scan, grid.startHz(), grid.stopHz());
+        boolean stable = stable(converter, scan, warnings);
+        Double gainMarginDb = gainMarginDb(scan, grid, warnings);
+        if (crossover == null) {
+            warnings.add("The loop gain does not cross 1 between " + hz(grid.startHz()) + " and " + hz(grid.stopHz())
+                    + "; there is no crossover and no phase margin");
+        } else if (crossover.point().hz() > CROSSOVER_SHARE * converter.stage().switchingHz()) {
+            warnings.add("The crossover of " + hz(crossover.point().hz()) + " is above a fifth of the switching frequency, where the averaged"
+                    + " model flatters");
+        }
+        return onGrid(bank, converter, grid, gain, crossover, gainMarginDb, stable, warnings);
+    }
+
+    /** The crossover between two frequencies as in {@link LoopResult#crossoverHz()}, null if there is none. */
+    public static Double crossoverHz(Bank bank, Converter converter, double startHz, double stopHz) {
+        LoopScan scan = new LoopScan(new LoopGain(bank, converter), bank, converter, startHz, stopHz);
+        LoopScan.Crossing crossing = crossover(scan, startHz, stopHz);
+        return crossing == null ? null : (Double) crossing.point().hz();
+    }
+
+    private static LoopResult onGrid(Bank bank, Converter converter, FrequencyGrid grid, LoopGain gain, LoopScan.Crossing crossover,
+            Double gainMarginDb, boolean stable, List<String> warnings) {
+        Curve bankCurve = bank.on(grid).bank();
+        PowerStage stage = converter.stage();
+        boolean currentMode = converter.control() instanceof CurrentMode;
+        int n = grid.size();
+        double[] gainDb = new double[n];
+        double[] phaseDeg = new double[n];
+        double[] open = new double[n];
+        double[] closed = new double[n];
+        double sensitivityPeak = 0;
+        for (int i = 0; i < n; i++) {
+            LoopGain.Point point = gain.at(grid.hz(i));
+            if (gain.losslessAt(point)) {
+                throw new LosslessResonanceException("The bank with the inductor", grid.hz(i));
+            }
+            gainDb[i] = NEPER_DB * point.logMagnitude();
+            phaseDeg[i] = point.phaseDeg();
+            Complex z = new Complex(bankCurve.real(i), bankCurve.imaginary(i));
+            Complex inductor = new Complex(stage.combinedResistanceOhm(), grid.omega(i) * stage.combinedInductanceH());
+            open[i] = currentMode ? z.magnitude() : z.times(inductor).over(z.plus(inductor)).magnitude();
+            double returnDifference = Complex.ONE.plus(Complex.polar(point.magnitude(), Math.toRadians(point.phaseDeg()))).magnitude();
+            // 1 + T is zero only for a closed loop that rings for ever exactly on a grid point; the least number keeps it finite.
+            returnDifference = Math.max(returnDifference, Double.MIN_NORMAL);
+            closed[i] = open[i] / returnDifference;
+            sensitivityPeak = Math.max(sensitivityPeak, 1 / returnDifference);
+        }
+        Double crossoverHz = crossover == null ? null : (Double) crossover.point().hz();
+        return new LoopResult(grid, gainDb, phaseDeg, open, closed, crossoverHz,
+                crossover == null ? null : (Double) crossover.point().marginDeg(),
+                gainMarginDb, sensitivityPeak, stable,
+                crossoverHz == null ? null : resistanceOhm(bank, crossoverHz),
+                resistanceOhm(bank, stage.switchingHz()), converter.compensator(), warnings);
+    }
+
+    private static LoopScan.Crossing crossover(LoopScan scan, double startHz, double stopHz) {
+        LoopScan.Crossing least = null;
+        for (LoopScan.Crossing crossing : scan.crossings()) {
+            double hz = crossing.point().hz();
+            if (hz >= startHz && hz <= stopHz
+                    && (least == null || crossing.point().marginDeg() < least.point().marginDeg())) {
+                least = crossing;
+            }
+        }
+        return least;
+    }
+
+    private static Double gainMarginDb(LoopScan scan, FrequencyGrid grid, List<String> warnings) {
+        Double least = null;
+        Double conditionalHz = null;
+        for (LoopGain.Point point : scan.phaseCrossings(grid.startHz(), grid.stopHz())) {
+            if (point.logMagnitude() < 0) {
+                double marginDb = -NEPER_DB * point.logMagnitude();
+                least = least == null ? (Double) marginDb : (Double) Math.min(least, marginDb);
+            } else {
+                conditionalHz = point.hz();
+            }
+        }
+        if (conditionalHz != null) {
+            warnings.add("The phase passes -180 deg at " + hz(conditionalHz) + " where the loop gain is above 1: less gain may make it unstable,"
+                    + " and the gain margin does not say so");
+        }
+        return least;
+    }
+
+    private static boolean stable(Converter converter, LoopScan scan, List<String> warnings) {
+        if (converter.control() instanceof CurrentMode current && current.inverseSamplingQ(converter.stage()) <= 0) {
+            warnings.add("The current loop itself is unstable at this duty: give it more slope compensation");
+            return false;
+        }
+        boolean stable = scan.turnsAroundOrigin() == 0;
+        if (!stable) {
+            warnings.add("The closed loop is unstable");
+        }
+        return stable;
+    }
+
+    /** Re Zbank, null where a lossless resonance leaves it without a value. */
+    private static Double resistanceOhm(Bank bank, double hz) {
+        ImpedancePoint z = bank.at(hz);
+        return Double.isFinite(z.resistanceOhm()) ? (Double) z.resistanceOhm() : null;
+    }
+
+    private static String hz(double hz) {
+        return String.format(Locale.ROOT, "%.4g Hz", hz);
+    }
+}

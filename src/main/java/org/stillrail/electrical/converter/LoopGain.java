@@ -1,0 +1,41 @@
+package org.stillrail.electrical.converter;
+
+import org.stillrail.electrical.bank.Bank;
+
+/** The loop gain {@code T = C * plant} at single frequencies, as magnitude and continuous phase. The summing minus is not in it. */
+final class LoopGain {
+
+    /**
+     * @param logMagnitude natural logarithm of |T|, negative infinity where the bank is a short
+     * @param phaseDeg     continuous from -90 (voltage mode) or -180 (current mode) at 0 Hz
+     */
+    record Point(double hz, double logMagnitude, double phaseDeg, Plant.Point plant) {
+
+        /** 180 + phase: the phase margin if this is a crossing. */
+        double marginDeg() {
+            return 180 + phaseDeg;
+        }
+
+        double magnitude() {
+            return Math.exp(logMagnitude);
+        }
+    }
+
+    private final Plant plant;
+    private final Compensator compensator;
+
+    LoopGain(Bank bank, Converter converter) {
+        this.plant = new Plant(bank, converter.stage(), converter.control());
+        this.compensator = converter.compensator();
+    }
+
+    Point at(double hz) {
+        Plant.Point point = plant.at(hz);
+        double logMagnitude = Math.log(point.magnitude()) + Math.log(compensator.magnitudeAt(hz));
+        return new Point(hz, logMagnitude, point.phaseDeg() + compensator.phaseDegAt(hz), point);
+    }
+
+    boolean losslessAt(Point point) {
+        return plant.losslessAt(point.plant());
+    }
+}

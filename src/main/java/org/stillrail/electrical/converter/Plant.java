@@ -1,0 +1,109 @@
+package org.stillrail.electrical.converter;
+
+import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.capacitor.ImpedancePoint;
+
+/**
+ * All of the loop but the compensator, at single frequencies, with its phase on the one branch that is continuous from
+ * 0 Hz. Bank and inductor are passive, so the phases of Zbank and of Zbank + sL + R each stay within -90 .. 90 deg and
+ * no unwrapping over a grid is needed, wherever the grid starts.
+ *
+ * <pre>
+ * voltage mode:  inputV / rampV * Zbank / (Zbank + sL + R) * exp(-s delayS)      phase 0 at 0 Hz
+ * current mode:  1 / senseOhm * Zbank * H(s)                                     phase -90 at 0 Hz
+ * </pre>
+ */
+final class Plant {
+
+    /**
+     * @param magnitude         0 where the bank is a short; infinite where a lossless resonance makes it so
+     * @param phaseDeg          continuous from 0 Hz
+     * @param bank              admittance of the bank
+     * @param bankSusceptance   Im Ybank; changes sign at the bank's resonances
+     * @param filterImaginary   Im (1 + Ybank (sL + R)); changes sign at the resonance of inductor and bank
+     */
+    record Point(double hz, double magnitude, double phaseDeg, double bankConductance, double bankSusceptance, double filterImaginary) {
+    }
+
+    /** A resonance without loss shows as a residue of rounding: this many ulps of the parts that cancel. */
+    private static final double CANCELLED = 64 * Math.ulp(1.0);
+
+    private final Bank bank;
+    private final double inductanceH;
+    private final double resistanceOhm;
+    private final double gain;
+    private final double delayS;
+    private final boolean currentMode;
+    private final double inverseSamplingQ;
+    private final double samplingOmega;
+
+    Plant(Bank bank, PowerStage stage, Control control) {
+        this.bank = bank;
+        this.inductanceH = stage.combinedInductanceH();
+        this.resistanceOhm = stage.combinedResistanceOhm();
+        if (control instanceof VoltageMode voltage) {
+            this.gain = stage.inputV() / voltage.rampV();
+            this.delayS = voltage.delayS();
+            this.currentMode = false;
+            this.inverseSamplingQ = 0;
+            this.samplingOmega = 1;
+        } else {
+            CurrentMode current = (CurrentMode) control;
+            this.gain = 1 / current.senseOhm();
+            this.delayS = 0;
+            this.currentMode = true;
+            this.inverseSamplingQ = current.inverseSamplingQ(stage);
+            this.samplingOmega = current.samplingOmega(stage);
+        }
+    }
+
+    Point at(double hz) {
+        double omega = 2 * Math.PI * hz;
+        double g = 0;
+        double b = 0;
+        for (Branch branch : bank.branches()) {
+            ImpedancePoint z = branch.at(hz);
+            double r = z.resistanceOhm();
+            double x = z.reactanceOhm();
+            double squared = r * r + x * x;
+            if (squared == 0) {
+                return shorted(hz, omega);
+            }
+            g += r / squared;
+            b -= x / squared;
+        }
+        double filterIm = g * omega * inductanceH + b * resistanceOhm;
+        double bankPhase = -Math.atan2(b, g);
+        if (currentMode) {
+            double real = 1 - omega / samplingOmega * (omega / samplingOmega);
+            double imaginary = omega / samplingOmega * inverseSamplingQ;
+            double samplingMagnitude = 1 / Math.max(Math.hypot(real, imaginary), CANCELLED);
+            double phase = bankPhase - Math.atan2(imaginary, real);
+            return new Point(hz, gain * samplingMagnitude / Math.hypot(g, b), Math.toDegrees(phase), g, b, filterIm);
+        }
+        double filterRe = 1 + g * resistanceOhm - b * omega * inductanceH;
+        double squared = g * g + b * b;
+        double filterPhase = squared == 0 ? 0
+                : bankPhase - Math.atan2(omega * inductanceH - b / squared, resistanceOhm + g / squared);
+        double phase = Math.toDegrees(filterPhase) - 360 * hz * delayS;
+        return new Point(hz, gain / Math.hypot(filterRe, filterIm), phase, g, b, filterIm);
+    }
+
+    /** Whether the inductor and the bank resonate without loss here, which leaves the loop gain without a value. */
+    boolean losslessAt(Point point) {
+        if (currentMode) {
+            return false;
+        }
+        double product = point.bankSusceptance() * 2 * Math.PI * point.hz() * inductanceH;
+        return point.filterImaginary() == 0 && Math.abs(1 + point.bankConductance() * resistanceOhm - product) <= CANCELLED * product;
+    }
+
+    /** The bank is a short at a series resonance without loss: the limit for a vanishing loss. */
+    private Point shorted(double hz, double omega) {
+        double phase = currentMode
+                ? -Math.atan2(omega / samplingOmega * inverseSamplingQ, 1 - omega / samplingOmega * (omega / samplingOmega))
+                : -Math.atan2(omega * inductanceH, resistanceOhm);
+        return new Point(hz, 0, Math.toDegrees(phase) - 360 * hz * delayS, Double.POSITIVE_INFINITY, 0, Double.POSITIVE_INFINITY);
+    }
+}

@@ -1,0 +1,14 @@
+package org.stillrail.electrical.step;
+
+import org.stillrail.electrical.bank.Branch;
+
+/** How a branch is brought into the time domain. */
+@FunctionalInterface
+public interface BranchRealisation {
+
+    /**
+     * @param aroundHz where the response is decided: the crossover, or without a loop the reciprocal of the duration
+     * @throws IllegalArgumentException where the branch has no usable realisation, in words
+     */
+    RealisedBranch realise(Branch branch, double aroundHz);
+}

@@ -1,0 +1,102 @@
+package org.stillrail.electrical.step;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.capacitor.SeriesRlc;
+import org.stillrail.electrical.converter.Converter;
+import org.stillrail.electrical.converter.Loop;
+import org.stillrail.electrical.converter.PowerStage;
+
+/** The response of a bank and its converter, or of the bank alone, to a load step in the averaged model. */
+public final class LoadStep {
+
+    /** An extremum smaller than this share of the other is not spoken of. */
+    private static final double NEGLIGIBLE = 1e-9;
+
+    private LoadStep() {
+    }
+
+    /** Series-R-L-C branches exactly, others by their equivalent around the crossover. */
+    public static StepResult of(StepRequest request) {
+        return of(request, new SeriesEquivalent());
+    }
+
+    /**
+     * @throws StepRefusedException where there is no steady state to start from, or the response runs away
+     * @throws StepBudgetException  where the response holds more detail than one call may compute
+     */
+    public static StepResult of(StepRequest request, BranchRealisation realisation) {
+        Converter converter = request.converter();
+        Load load = request.load();
+        List<String> warnings = new ArrayList<>();
+        List<AdmittanceStateSpace> branches = new ArrayList<>();
+        Double fitErrorPercent = null;
+        double aroundHz = aroundHz(request);
+        for (Branch branch : request.bank().branches()) {
+            RealisedBranch realised = realisation.realise(branch, aroundHz);
+            branches.add(realised.space());
+            if (realised.errorPercent() != null) {
+                fitErrorPercent = fitErrorPercent == null ? realised.errorPercent() : (Double) Math.max(fitErrorPercent, realised.errorPercent());
+            }
+            if (realised.warning() != null) {
+                warnings.add(realised.warning());
+            }
+        }
+        Circuit circuit = new Circuit(branches, converter, load.fromA(), request.loadLineOhm());
+        if (request.limited() && circuit.isVoltageMode()) {
+            requireSteadyState(circuit.steadyDuty(load.fromA()), load.fromA());
+        }
+        Trace trace = new Trace(request.samples(), request.durationS(), load.fromA(),
+                request.settleBandV() == null ? Double.POSITIVE_INFINITY : request.settleBandV());
+        double nominalV = converter == null ? 1 : converter.stage().outputV();
+        new StepSimulation(circuit, load, request.durationS(), request.limited(), nominalV, trace).run();
+        warn(request, trace, warnings);
+        return new StepResult(trace.timeS(), trace.deviationV(), trace.inductorA(), trace.undershootV(), trace.overshootV(),
+                trace.undershootAtS(), trace.overshootAtS(), trace.settledAtS(), fitErrorPercent, warnings);
+    }
+
+    private static void requireSteadyState(double duty, double fromA) {
+        if (!(duty >= 0 && duty <= 1)) {
+            throw new StepRefusedException(String.format(Locale.ROOT, "load.fromA of %.6g A has no steady state: it needs a duty of %.4g,"
+                    + " outside 0 to 1", fromA, duty));
+        }
+    }
+
+    private static void warn(StepRequest request, Trace trace, List<String> warnings) {
+        if (request.load().rampS() > request.durationS()) {
+            warnings.add("The load does not reach toA within durationS; slewAPerS is too low for that");
+        }
+        if (request.converter() == null) {
+            warnings.add("Without a converter the source's current stays at fromA, so the deviation grows with durationS");
+            return;
+        }
+        double periodS = 1 / request.converter().stage().switchingHz();
+        if (trace.undershootV() > NEGLIGIBLE * trace.overshootV()) {
+            early(trace.undershootAtS(), "undershoot", periodS, warnings);
+        }
+        if (trace.overshootV() > NEGLIGIBLE * trace.undershootV()) {
+            early(trace.overshootAtS(), "overshoot", periodS, warnings);
+        }
+    }
+
+    private static void early(Double atS, String name, double periodS, List<String> warnings) {
+        if (atS != null && atS < periodS) {
+            warnings.add(String.format(Locale.ROOT, "The %s comes after %.3g s, within one switching period of %.3g s, which an averaged"
+                    + " model cannot see", name, atS, periodS));
+        }
+    }
+
+    /** Where a branch that is not exact has to be right: the crossover, or for a bank alone the reciprocal of the duration. */
+    private static double aroundHz(StepRequest request) {
+        Bank bank = request.bank();
+        if (request.converter() == null || bank.branches().stream().allMatch(branch -> branch.part() instanceof SeriesRlc)) {
+            return 1 / request.durationS();
+        }
+        PowerStage stage = request.converter().stage();
+        Double crossoverHz = Loop.crossoverHz(bank, request.converter(), stage.switchingHz() / 1e5, stage.switchingHz());
+        return crossoverHz == null ? stage.switchingHz() / 10 : crossoverHz;
+    }
+}

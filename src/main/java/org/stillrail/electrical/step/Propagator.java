@@ -1,0 +1,191 @@
+package org.stillrail.electrical.step;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Steps {@code dz/dt = M z} by the matrix exponential, so that stiffness costs nothing. {@code exp(M h) - I} is kept for steps of
+ * powers of two of a second, each from the one below by {@code F2 = 2 F + F F}, which keeps the digits of slow modes beside
+ * fast ones; below the shortest a Taylor series is summed.
+ */
+final class Propagator {
+
+    /** A step times the norm that a Taylor series of {@link #TERMS} terms covers to the last digit. */
+    private static final double SHORT = 0.5;
+    private static final int TERMS = 16;
+    private static final int BALANCING_SWEEPS = 12;
+
+    private final int n;
+    private final double[] m;
+    private final double norm;
+    private final int shortestExponent;
+    private final List<double[]> increments = new ArrayList<>();
+    private final double[] term;
+    private final double[] next;
+
+    /** @param m n rows of n, row by row; kept */
+    Propagator(double[] m, int n) {
+        this.n = n;
+        this.m = m;
+        this.norm = balancedNorm(m, n);
+        this.shortestExponent = norm == 0 ? 1023 : Math.getExponent(SHORT / norm);
+        this.term = new double[n];
+        this.next = new double[n];
+    }
+
+    /** A copy of M, row by row. */
+    double[] matrix() {
+        return m.clone();
+    }
+
+    /** About the time constant of the fastest mode, in s; positive infinity where nothing moves. */
+    double fastestS() {
+        return 1 / norm;
+    }
+
+    /** Advances the state by any positive time, in place. */
+    void advance(double[] z, double h) {
+        double left = h;
+        while (left * norm > SHORT) {
+            int exponent = Math.getExponent(left);
+            addProduct(increment(exponent), z);
+            left -= Math.scalb(1.0, exponent);
+        }
+        if (left > 0) {
+            taylor(z, left);
+        }
+    }
+
+    private void addProduct(double[] matrix, double[] z) {
+        for (int row = 0; row < n; row++) {
+            double sum = 0;
+            int at = row * n;
+            for (int k = 0; k < n; k++) {
+                sum += matrix[at + k] * z[k];
+            }
+            next[row] = sum;
+        }
+        for (int row = 0; row < n; row++) {
+            z[row] += next[row];
+        }
+    }
+
+    private void taylor(double[] z, double h) {
+        System.arraycopy(z, 0, term, 0, n);
+        double size = 1;
+        for (int k = 1; k <= TERMS && size > 1e-18; k++) {
+            for (int row = 0; row < n; row++) {
+                double sum = 0;
+                int at = row * n;
+                for (int c = 0; c < n; c++) {
+                    sum += m[at + c] * term[c];
+                }
+                next[row] = sum * (h / k);
+            }
+            for (int row = 0; row < n; row++) {
+                term[row] = next[row];
+                z[row] += next[row];
+            }
+            size *= norm * h / k;
+        }
+    }
+
+    private double[] increment(int exponent) {
+        int index = exponent - shortestExponent;
+        while (increments.size() <= index) {
+            increments.add(increments.isEmpty() ? shortest() : doubled(increments.get(increments.size() - 1)));
+        }
+        return increments.get(index);
+    }
+
+    /** {@code exp(M h) - I} for the shortest step, by Horner. */
+    private double[] shortest() {
+        double h = Math.scalb(1.0, shortestExponent);
+        double[] sum = new double[n * n];
+        for (int k = TERMS; k >= 1; k--) {
+            // sum = (h M / k) (I + sum)
+            double[] product = multiply(m, sum);
+            for (int at = 0; at < sum.length; at++) {
+                sum[at] = (m[at] + product[at]) * (h / k);
+            }
+        }
+        return sum;
+    }
+
+    private double[] doubled(double[] f) {
+        double[] square = multiply(f, f);
+        for (int at = 0; at < square.length; at++) {
+            square[at] += 2 * f[at];
+        }
+        return square;
+    }
+
+    private double[] multiply(double[] x, double[] y) {
+        double[] product = new double[n * n];
+        for (int row = 0; row < n; row++) {
+            for (int k = 0; k < n; k++) {
+                double factor = x[row * n + k];
+                if (factor != 0) {
+                    for (int column = 0; column < n; column++) {
+                        product[row * n + column] += factor * y[k * n + column];
+                    }
+                }
+            }
+        }
+        return product;
+    }
+
+    /**
+     * The norm after scaling the states by powers of two until rows and columns weigh alike (Parlett and Reinsch, from memory).
+     * Such a scaling changes no digit of the products above, so only the norm is wanted. A state that nothing drives (a constant
+     * input) may be scaled at will and is left out.
+     */
+    private static double balancedNorm(double[] m, int n) {
+        double[] scale = new double[n];
+        Arrays.fill(scale, 1);
+        for (int sweep = 0; sweep < BALANCING_SWEEPS; sweep++) {
+            boolean changed = false;
+            for (int i = 0; i < n; i++) {
+                double row = 0;
+                double column = 0;
+                for (int k = 0; k < n; k++) {
+                    if (k != i) {
+                        row += Math.abs(m[i * n + k]) * scale[k] / scale[i];
+                        column += Math.abs(m[k * n + i]) * scale[i] / scale[k];
+                    }
+                }
+                if (row > 0 && column > 0) {
+                    int half = Math.getExponent(row / column) / 2;
+                    if (half != 0) {
+                        scale[i] = Math.scalb(scale[i], half);
+                        changed = true;
+                    }
+                }
+            }
+            if (!changed) {
+                break;
+            }
+        }
+        double norm = 0;
+        for (int i = 0; i < n; i++) {
+            double row = 0;
+            for (int k = 0; k < n; k++) {
+                if (driven(m, n, k)) {
+                    row += Math.abs(m[i * n + k]) * scale[k] / scale[i];
+                }
+            }
+            norm = Math.max(norm, row);
+        }
+        return norm;
+    }
+
+    private static boolean driven(double[] m, int n, int state) {
+        for (int k = 0; k < n; k++) {
+            if (m[state * n + k] != 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

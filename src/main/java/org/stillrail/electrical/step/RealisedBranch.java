@@ -1,0 +1,10 @@
+package org.stillrail.electrical.step;
+
+/**
+ * A branch in the time domain.
+ *
+ * @param errorPercent worst error over the branch's |Z|, null where the realisation is exact
+ * @param warning      a sentence that says what was replaced, null where there is nothing to say
+ */
+public record RealisedBranch(AdmittanceStateSpace space, Double errorPercent, String warning) {
+}

@@ -1,0 +1,52 @@
+package org.stillrail.electrical.step;
+
+import java.util.List;
+
+/**
+ * The response to a load step. Arrays are copied on the way out.
+ *
+ * @param timeS           evenly spaced from 0 to the duration
+ * @param deviationV      output voltage less the voltage before the step; where it jumps, the value after the jump, but 0 at t = 0
+ * @param inductorA       current of all phases together
+ * @param undershootV     largest fall of the continuous solution, one-sided limits included, 0 or positive
+ * @param overshootV      largest rise likewise
+ * @param undershootAtS   when, null where there is no fall
+ * @param overshootAtS    when, null where there is no rise
+ * @param settledAtS      when the deviation entered the band for good, null if never or if no band was given
+ * @param fitErrorPercent worst branch, null where the bank is exact
+ * @param warnings        sentences
+ */
+public record StepResult(
+        double[] timeS,
+        double[] deviationV,
+        double[] inductorA,
+        double undershootV,
+        double overshootV,
+        Double undershootAtS,
+        Double overshootAtS,
+        Double settledAtS,
+        Double fitErrorPercent,
+        List<String> warnings) {
+
+    public StepResult {
+        timeS = timeS.clone();
+        deviationV = deviationV.clone();
+        inductorA = inductorA.clone();
+        warnings = List.copyOf(warnings);
+    }
+
+    @Override
+    public double[] timeS() {
+        return timeS.clone();
+    }
+
+    @Override
+    public double[] deviationV() {
+        return deviationV.clone();
+    }
+
+    @Override
+    public double[] inductorA() {
+        return inductorA.clone();
+    }
+}

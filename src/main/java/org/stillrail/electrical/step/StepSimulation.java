@@ -1,0 +1,341 @@
+package org.stillrail.electrical.step;
+
+import java.util.PriorityQueue;
+
+/**
+ * Walks a circuit through a load step. Within a regime the solution is exact; the length of a step is chosen only so that cubics
+ * between its ends show the voltage, the current and the command truly, since extrema, limits and the delayed command are read from them.
+ * Limits are met by halving a step. Instants where something jumps (the load's slope, a regime, and with a delay their echoes) end a step.
+ */
+final class StepSimulation {
+
+    /** A cubic may miss a curve's middle by this share of the curve's largest value so far. */
+    private static final double RESOLUTION = 1e-6;
+    /** With a delay the cubics are fed back, so they are held closer. */
+    private static final double RESOLUTION_WITH_DELAY = 1e-8;
+    /** Multiplications that one call may spend, about a second's worth. */
+    private static final double BUDGET = 1.2e9;
+    private static final int MOST_REGIMES = 50_000;
+    private static final int HALVINGS = 60;
+    private static final int DELAY_ROUNDS = 8;
+    /** A kink of the delayed command loses one order at each turn round the loop; after so many it no longer matters. */
+    private static final int ECHOES = 4;
+    private static final double RUNAWAY = 1e9;
+
+    private record Break(double atS, int echo) implements Comparable<Break> {
+        @Override
+        public int compareTo(Break other) {
+            return Double.compare(atS, other.atS);
+        }
+    }
+
+    private final Circuit circuit;
+    private final Load load;
+    private final double durationS;
+    private final boolean limited;
+    private final Trace trace;
+    private final double inductorOffsetA;
+    private final double nominalV;
+    private final Limiter limiter;
+    private final DutyHistory history;
+    private final double resolution;
+    private final PriorityQueue<Break> breaks = new PriorityQueue<>();
+    private final double[] z;
+    private final double[] middle;
+    private final double[] end;
+
+    private Regime regime = Regime.FREE;
+    private Mode mode;
+    private double t;
+    private double largestVoltage;
+    private double largestInductor;
+    private double largestCommand;
+    private double forgiven;
+    private int regimes;
+    private boolean outrunsDelay = true;
+    private double spent;
+
+    /** @param nominalV a voltage against which the deviation is judged to run away */
+    StepSimulation(Circuit circuit, Load load, double durationS, boolean limited, double nominalV, Trace trace) {
+        this.circuit = circuit;
+        this.load = load;
+        this.durationS = durationS;
+        this.limited = limited && circuit.hasConverter();
+        this.trace = trace;
+        this.inductorOffsetA = load.fromA();
+        this.nominalV = nominalV;
+        this.limiter = new Limiter(circuit);
+        boolean clamps = this.limited && circuit.isVoltageMode();
+        this.history = circuit.delayS() > 0
+                ? new DutyHistory(circuit.delayS(), clamps ? circuit.lowest() : Double.NEGATIVE_INFINITY, clamps ? circuit.highest() : Double.POSITIVE_INFINITY)
+                : null;
+        this.resolution = history == null ? RESOLUTION : RESOLUTION_WITH_DELAY;
+        this.z = circuit.steadyState();
+        this.middle = new double[z.length];
+        this.end = new double[z.length];
+    }
+
+    void run() {
+        double rampS = load.rampS();
+        breaks.add(new Break(durationS, 0));
+        if (rampS > 0) {
+            breaks.add(new Break(rampS, 0));
+            circuit.setLoadSlope(z, load.slope());
+        }
+        echo(0, 0);
+        enter();
+        double h = cautious();
+        while (t < durationS) {
+            Break next = breaks.peek();
+            if (next.atS() <= t) {
+                breaks.poll();
+                meet(next, rampS);
+                h = cautious();
+                continue;
+            }
+            h = step(h, next.atS());
+        }
+    }
+
+    /** Something jumps at an instant that was foreseen. */
+    private void meet(Break met, double rampS) {
+        if (met.atS() == rampS && met.echo() == 0) {
+            circuit.setLoad(z, load.stepA());
+            circuit.setLoadSlope(z, 0);
+        }
+        if (met.atS() < durationS) {
+            echo(met.atS(), met.echo());
+            loadHistory(Math.ulp(met.atS()) * 64);
+            enter();
+        }
+    }
+
+    private void echo(double atS, int echo) {
+        if (history != null && (echo < ECHOES || circuit.jumpsThrough()) && atS + circuit.delayS() < durationS) {
+            breaks.add(new Break(atS + circuit.delayS(), echo + 1));
+        }
+    }
+
+    private void enter() {
+        regime = limited ? limiter.select(z) : Regime.FREE;
+        mode = circuit.mode(regime);
+        forgiven = limited ? Math.max(0, limiter.violation(regime, mode, z, largestVoltage)) : 0;
+        if (++regimes > MOST_REGIMES) {
+            throw new StepBudgetException("The duty meets its limits too often to follow; shorten durationS or lower the loop's gain");
+        }
+    }
+
+    /** Puts the delayed command at the present instant into the state, so that the regime is chosen with it. */
+    private void loadHistory(double lengthS) {
+        if (history != null) {
+            circuit.setDuty(z, history.cubic(t, Math.min(lengthS, circuit.delayS()), null));
+        }
+    }
+
+    /** After a jump the fastest mode may ring, so steps grow again from its time constant. */
+    private double cautious() {
+        return Math.min(durationS / 16, mode.propagator().fastestS());
+    }
+
+    /** One step; returns the length to try next. */
+    private double step(double tried, double untilS) {
+        double least = 16 * Math.ulp(t);
+        double h = Math.scalb(1.0, Math.getExponent(tried));
+        for (;;) {
+            boolean reaches = t + h >= untilS - least;
+            if (reaches) {
+                h = untilS - t;
+            }
+            boolean converged = advance(h);
+            double miss = converged ? miss(h) : Double.POSITIVE_INFINITY;
+            if (miss > 1 && h > least) {
+                h = Math.scalb(1.0, Math.getExponent(h) - (miss > 256 ? 2 : 1));
+                continue;
+            }
+            double next = miss < 1.0 / 32 ? 2 * h : h;
+            if (limited && meetsLimit(h)) {
+                return cautious();
+            }
+            accept(h, end, reaches ? untilS : t + h);
+            return next;
+        }
+    }
+
+    /** From z over h to {@code middle} and {@code end}; false where the delayed command within the step does not settle. */
+    private boolean advance(double h) {
+        spend();
+        if (history == null) {
+            propagate(h);
+            return true;
+        }
+        if (h <= circuit.delayS() || !outrunsDelay) {
+            if (h > circuit.delayS()) {
+                return false;
+            }
+            circuit.setDuty(z, history.cubic(t, h, null));
+            propagate(h);
+            return true;
+        }
+        // The step is longer than the delay, so the end of its own command comes back within it.
+        double y = mode.command().of(z);
+        double rate = mode.commandRate().of(z);
+        Segment guess = new Segment(t, h, y, rate, y + h * rate, rate);
+        double last = Double.POSITIVE_INFINITY;
+        for (int round = 0; round < DELAY_ROUNDS; round++) {
+            circuit.setDuty(z, history.cubic(t, h, guess));
+            propagate(h);
+            guess = command(h, end);
+            double change = Math.abs(guess.value1() - last);
+            if (change <= resolution * largest(largestCommand, guess.value0(), guess.value1()) / 16) {
+                return true;
+            }
+            last = guess.value1();
+            spend();
+        }
+        outrunsDelay = false;
+        return false;
+    }
+
+    private void propagate(double h) {
+        System.arraycopy(z, 0, middle, 0, z.length);
+        mode.propagator().advance(middle, h / 2);
+        System.arraycopy(middle, 0, end, 0, z.length);
+        mode.propagator().advance(end, h / 2);
+    }
+
+    /** The worst miss of the cubics in the middle of the step, as a multiple of what is allowed. */
+    private double miss(double h) {
+        Segment voltage = voltage(h, end);
+        double middleV = mode.voltage().of(middle);
+        if (!Double.isFinite(voltage.value1()) || Math.abs(voltage.value1()) > RUNAWAY * largest(nominalV, largestVoltage, voltage.value0())) {
+            if (h > 64 * Math.ulp(t) && h > durationS * 1e-9) {
+                return Double.POSITIVE_INFINITY;
+            }
+            throw runaway();
+        }
+        double allowedV = resolution * largest(largestVoltage, voltage.value0(), voltage.value1(), middleV, nominalV * 1e-12);
+        double worst = Math.abs(middleV - voltage.middle()) / allowedV;
+        if (!circuit.hasConverter()) {
+            return worst;
+        }
+        Segment inductor = inductor(h, end);
+        double middleA = mode.inductor().of(middle);
+        double stepA = Math.abs(load.stepA());
+        worst = Math.max(worst, ratio(Math.abs(middleA - inductor.middle()),
+                resolution * largest(largestInductor, inductor.value0(), inductor.value1(), middleA, stepA * 1e-6)));
+        if (history != null || limited && circuit.isVoltageMode()) {
+            Segment command = command(h, end);
+            double middleCommand = mode.command().of(middle);
+            double allowed = resolution * largest(largestCommand, command.value0(), command.value1(), middleCommand, 1e-9);
+            worst = Math.max(worst, Math.abs(middleCommand - command.middle()) / allowed);
+            if (history != null) {
+                worst = Math.max(worst, Math.abs(dutyMiss(h, command)) / allowed);
+            }
+        } else if (limited) {
+            Segment push = new Segment(t, h, mode.push().of(z), mode.pushRate().of(z), mode.push().of(end), mode.pushRate().of(end));
+            double allowed = resolution * largest(circuit.pushScale(regime), push.value0(), push.value1());
+            worst = Math.max(worst, Math.abs(mode.push().of(middle) - push.middle()) / allowed);
+        }
+        return worst;
+    }
+
+    private double dutyMiss(double h, Segment command) {
+        Segment current = h > circuit.delayS() ? command : null;
+        double worst = 0;
+        double[] cubic = history.cubic(t, h, current);
+        for (double fraction : new double[] {0.3, 0.5, 0.7}) {
+            double x = fraction * h;
+            double held = cubic[0] + x * (cubic[1] + x / 2 * (cubic[2] + x / 3 * cubic[3]));
+            worst = Math.max(worst, Math.abs(held - history.valueAt(t + x, current)));
+        }
+        return worst;
+    }
+
+    /** Where the regime ends within the step, goes to just beyond that instant and changes it. */
+    private boolean meetsLimit(double h) {
+        if (violation(middle) <= 0 && violation(end) <= 0) {
+            return false;
+        }
+        double[] before = z.clone();
+        double[] trial = new double[z.length];
+        double done = 0;
+        double beyond = h;
+        double part = h / 2;
+        for (int k = 0; k < HALVINGS && done + part > done; k++) {
+            System.arraycopy(before, 0, trial, 0, trial.length);
+            mode.propagator().advance(trial, part);
+            if (violation(trial) > 0) {
+                System.arraycopy(trial, 0, end, 0, end.length);
+                beyond = done + part;
+            } else {
+                System.arraycopy(trial, 0, before, 0, before.length);
+                done += part;
+            }
+            part /= 2;
+            if (t + done + part == t + done) {
+                break;
+            }
+        }
+        accept(beyond, end, t + beyond);
+        echo(t, 0);
+        enter();
+        return true;
+    }
+
+    private double violation(double[] state) {
+        return limiter.violation(regime, mode, state, largestVoltage) - forgiven;
+    }
+
+    private void accept(double h, double[] state, double atS) {
+        Segment voltage = voltage(h, state);
+        Segment inductor = inductor(h, state);
+        trace.add(voltage, inductor, inductorOffsetA);
+        largestVoltage = largest(largestVoltage, voltage.value0(), voltage.value1());
+        largestInductor = largest(largestInductor, inductor.value0(), inductor.value1());
+        if (circuit.hasConverter()) {
+            Segment command = command(h, state);
+            largestCommand = largest(largestCommand, command.value0(), command.value1());
+            if (history != null) {
+                history.add(command);
+            }
+        }
+        System.arraycopy(state, 0, z, 0, z.length);
+        t = atS;
+    }
+
+    private Segment voltage(double h, double[] state) {
+        return new Segment(t, h, mode.voltage().of(z), mode.voltageRate().of(z), mode.voltage().of(state), mode.voltageRate().of(state));
+    }
+
+    private Segment inductor(double h, double[] state) {
+        return new Segment(t, h, mode.inductor().of(z), mode.inductorRate().of(z), mode.inductor().of(state), mode.inductorRate().of(state));
+    }
+
+    private Segment command(double h, double[] state) {
+        return new Segment(t, h, mode.command().of(z), mode.commandRate().of(z), mode.command().of(state), mode.commandRate().of(state));
+    }
+
+    private void spend() {
+        spent += 2.0 * z.length * z.length + 20.0 * z.length + 200;
+        if (spent > BUDGET) {
+            throw new StepBudgetException("The response rings too fast for its length to be followed within one call (after "
+                    + t + " s of " + durationS + " s); shorten durationS, or give the branches some resistance");
+        }
+    }
+
+    private static StepRefusedException runaway() {
+        return new StepRefusedException("The closed loop is unstable: the deviation grows without bounds within durationS");
+    }
+
+    private static double ratio(double value, double allowed) {
+        return allowed == 0 ? 0 : value / allowed;
+    }
+
+    private static double largest(double first, double... values) {
+        double largest = first;
+        for (double value : values) {
+            largest = Math.max(largest, Math.abs(value));
+        }
+        return largest;
+    }
+}

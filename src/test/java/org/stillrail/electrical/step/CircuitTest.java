@@ -1,0 +1,133 @@
+package org.stillrail.electrical.step;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.ejml.data.Complex_F64;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
+import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
+import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.converter.Converter;
+import org.stillrail.electrical.converter.Loop;
+import org.stillrail.electrical.converter.LoopResult;
+import org.stillrail.electrical.converter.PowerStage;
+import org.stillrail.electrical.curve.FrequencyGrid;
+
+/** The state space and the curves are two roads to the same loop. */
+class CircuitTest {
+
+    private static final FrequencyGrid GRID = FrequencyGrid.logSpaced(123.4, 0.987e7, 41);
+
+    @Property(tries = 500)
+    void theClosedLoopImpedanceOfTheStateSpaceIsThatOfTheCurves(@ForAll long seed) {
+        RandomCases cases = new RandomCases(seed);
+        Bank bank = cases.bank();
+        PowerStage stage = cases.stage();
+        Converter converter = new Converter(stage, cases.coin() ? cases.voltageMode(false) : cases.currentMode(stage), cases.compensator());
+        LoopResult loop = Loop.of(bank, converter, GRID);
+        Circuit circuit = circuit(bank, converter);
+        for (int i = 0; i < GRID.size(); i++) {
+            double expected = loop.closedImpedanceOhm()[i];
+            assertEquals(expected, closedImpedanceOhm(circuit, GRID.omega(i)), 1e-5 * expected, GRID.hz(i) + " Hz");
+        }
+    }
+
+    @Property(tries = 500)
+    void encirclementsAndPolesAgreeOnStability(@ForAll long seed) {
+        RandomCases cases = new RandomCases(seed);
+        Bank bank = cases.bank();
+        PowerStage stage = cases.stage();
+        Converter converter = new Converter(stage, cases.coin() ? cases.voltageMode(false) : cases.currentMode(stage), cases.compensator());
+        double largest = largestRealPart(circuit(bank, converter));
+        if (Math.abs(largest) < 1e-9 * fastest(circuit(bank, converter))) {
+            return; // a loop within rounding of the limit of stability
+        }
+        assertEquals(largest < 0, Loop.of(bank, converter, GRID).stable(), "largest real part " + largest);
+    }
+
+    private static Circuit circuit(Bank bank, Converter converter) {
+        List<AdmittanceStateSpace> branches = bank.branches().stream().map(branch -> new SeriesEquivalent().realise(branch, 1e4).space()).toList();
+        return new Circuit(branches, converter, 1, 0);
+    }
+
+    /**
+     * Solves the state equations for a load current of 1 A at one frequency: real and imaginary part as one real system. The
+     * elimination loses digits where states differ by many powers of ten; a wrong equation misses by far more than 1e-5.
+     */
+    private static double closedImpedanceOhm(Circuit circuit, double omega) {
+        Mode mode = circuit.mode(Regime.FREE);
+        int n = circuit.size();
+        double[] m = mode.propagator().matrix();
+        int driven = drivenStates(circuit);
+        double[] load = new double[n];
+        circuit.setLoad(load, 1);
+        double[] slope = new double[n];
+        circuit.setLoadSlope(slope, omega);
+        DMatrixRMaj system = new DMatrixRMaj(2 * driven, 2 * driven);
+        DMatrixRMaj right = new DMatrixRMaj(2 * driven, 1);
+        for (int row = 0; row < driven; row++) {
+            for (int column = 0; column < driven; column++) {
+                system.set(row, column, -m[row * n + column]);
+                system.set(driven + row, driven + column, -m[row * n + column]);
+            }
+            system.set(row, driven + row, -omega);
+            system.set(driven + row, row, omega);
+            for (int column = 0; column < n; column++) {
+                right.add(row, 0, m[row * n + column] * load[column]);
+                right.add(driven + row, 0, m[row * n + column] * slope[column]);
+            }
+        }
+        DMatrixRMaj states = new DMatrixRMaj(2 * driven, 1);
+        CommonOps_DDRM.solve(system, right, states);
+        double[] real = load.clone();
+        double[] imaginary = slope.clone();
+        for (int row = 0; row < driven; row++) {
+            real[row] = states.get(row);
+            imaginary[row] = states.get(driven + row);
+        }
+        return Math.hypot(mode.voltage().of(real), mode.voltage().of(imaginary));
+    }
+
+    private static double largestRealPart(Circuit circuit) {
+        double largest = Double.NEGATIVE_INFINITY;
+        EigenDecomposition_F64<DMatrixRMaj> eigen = eigenvalues(circuit);
+        for (int k = 0; k < eigen.getNumberOfEigenvalues(); k++) {
+            Complex_F64 value = eigen.getEigenvalue(k);
+            largest = Math.max(largest, value.real);
+        }
+        return largest;
+    }
+
+    private static double fastest(Circuit circuit) {
+        double fastest = 0;
+        EigenDecomposition_F64<DMatrixRMaj> eigen = eigenvalues(circuit);
+        for (int k = 0; k < eigen.getNumberOfEigenvalues(); k++) {
+            fastest = Math.max(fastest, eigen.getEigenvalue(k).getMagnitude());
+        }
+        return fastest;
+    }
+
+    private static EigenDecomposition_F64<DMatrixRMaj> eigenvalues(Circuit circuit) {
+        int n = circuit.size();
+        int driven = drivenStates(circuit);
+        double[] m = circuit.mode(Regime.FREE).propagator().matrix();
+        DMatrixRMaj matrix = new DMatrixRMaj(driven, driven);
+        for (int row = 0; row < driven; row++) {
+            for (int column = 0; column < driven; column++) {
+                matrix.set(row, column, m[row * n + column]);
+            }
+        }
+        EigenDecomposition_F64<DMatrixRMaj> eigen = DecompositionFactory_DDRM.eig(driven, false);
+        eigen.decompose(matrix);
+        return eigen;
+    }
+
+    /** All but the load, its slope and the constant. */
+    private static int drivenStates(Circuit circuit) {
+        return circuit.size() - 3;
+    }
+}
