@@ -39,7 +39,8 @@
       banner.setAttribute('role', 'alert');
       document.querySelector('main').prepend(banner);
     }
-    banner.textContent = status === 401 || status === 403
+    const type = event.detail.xhr.getResponseHeader ? event.detail.xhr.getResponseHeader('Content-Type') || '' : '';
+    banner.textContent = type.startsWith('text/plain') ? event.detail.xhr.responseText : status === 401 || status === 403
       ? 'You are signed out or may not do this. What you typed is still on this page: sign in again in another tab, then go on here.'
       : 'The server could not answer (' + status + '). What you typed is still on this page.';
   });

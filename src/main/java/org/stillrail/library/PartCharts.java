@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleBiFunction;
 import org.springframework.stereotype.Component;
-import org.stillrail.electrical.capacitor.OperatingPoint;
-import org.stillrail.electrical.capacitor.ValidRange;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
 import org.stillrail.web.ChartData;
@@ -43,8 +41,16 @@ class PartCharts {
                         (curve, i) -> positive(curve.imaginary(i) / curve.grid().omega(i))));
     }
 
+    /** |Z| of a file that is not stored yet, over the datasheet's model. */
+    PartChart preview(PartDocument part, String fileName, Curve curve) {
+        Line read = new Line("file", fileName, part.technology().key(), "measured", curve);
+        Line sheet = datasheet(part, curve.grid().startHz(), curve.grid().stopHz());
+        return chart("preview", "|Z| as the file is read now, over the datasheet", Axis.log("|Z|", "\u03a9"), List.of(read, sheet),
+                Curve::magnitude);
+    }
+
     /** A curve with the way it is drawn. */
-    private record Line(String key, String label, String technology, String kind, Curve curve, ValidRange valid) {
+    private record Line(String key, String label, String technology, String kind, Curve curve) {
     }
 
     private List<Line> lines(PartDocument part, List<Sweep> sweeps) {
@@ -52,17 +58,20 @@ class PartCharts {
         for (Sweep sweep : sweeps) {
             SweepDocument document = sweep.document();
             Curve curve = new Curve(FrequencyGrid.of(document.frequencyHz()), document.resistanceOhm(), document.reactanceOhm());
-            lines.add(new Line(sweep.id().toString(), sweep.label(), part.technology().key(), "measured", curve, ValidRange.EVERYWHERE));
+            lines.add(new Line(sweep.id().toString(), sweep.label(), part.technology().key(), "measured", curve));
         }
         double from = sweeps.stream().mapToDouble(Sweep::startHz).min().orElse(LOWEST_HZ);
         double to = sweeps.stream().mapToDouble(Sweep::stopHz).max().orElse(HIGHEST_HZ);
-        FrequencyGrid grid = FrequencyGrid.logSpaced(from, Math.max(to, from * 10), DATASHEET_POINTS);
+        lines.add(datasheet(part, from, to));
+        return lines;
+    }
+
+    private Line datasheet(PartDocument part, double fromHz, double toHz) {
+        FrequencyGrid grid = FrequencyGrid.logSpaced(fromHz, Math.max(toHz, fromHz * 10), DATASHEET_POINTS);
         double[] resistance = new double[grid.size()];
         double[] reactance = new double[grid.size()];
         models.ofDatasheet(part).model().addImpedanceTo(grid, resistance, reactance);
-        lines.add(new Line("datasheet", "Datasheet model", part.technology().key(), "datasheet",
-                new Curve(grid, resistance, reactance), ValidRange.EVERYWHERE));
-        return lines;
+        return new Line("datasheet", "Datasheet model", part.technology().key(), "datasheet", new Curve(grid, resistance, reactance));
     }
 
     private static PartChart chart(String id, String title, Axis y, List<Line> lines, ToDoubleBiFunction<Curve, Integer> value) {

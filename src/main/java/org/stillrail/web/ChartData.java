@@ -11,8 +11,11 @@ import org.stillrail.document.CanonicalJson;
  * @param summary the chart in a sentence, for readers without the picture
  * @param marks   frequencies or times that matter, drawn as labelled lines
  * @param bands   shaded ranges
+ * @param points  ringed places with a label, such as an anti-resonance
+ * @param notes   sentences under the chart
  */
-public record ChartData(String summary, Axis x, Axis y, List<Series> series, List<Mark> marks, List<Band> bands) {
+public record ChartData(
+        String summary, Axis x, Axis y, List<Series> series, List<Mark> marks, List<Band> bands, List<Point> points, List<String> notes) {
 
     private static final int DIGITS = 6;
 
@@ -20,6 +23,12 @@ public record ChartData(String summary, Axis x, Axis y, List<Series> series, Lis
         series = List.copyOf(series);
         marks = List.copyOf(marks);
         bands = List.copyOf(bands);
+        points = List.copyOf(points);
+        notes = List.copyOf(notes);
+    }
+
+    public ChartData(String summary, Axis x, Axis y, List<Series> series, List<Mark> marks, List<Band> bands) {
+        this(summary, x, y, series, marks, bands, List.of(), List.of());
     }
 
     /** @param scale log or linear */
@@ -71,8 +80,11 @@ public record ChartData(String summary, Axis x, Axis y, List<Series> series, Lis
     public record Band(double from, double to, String label, String kind) {
     }
 
+    public record Point(double x, double y, String label) {
+    }
+
     public String json() {
-        return CanonicalJson.write(this).replace("</", "<\\/");
+        return CanonicalJson.write(this);
     }
 
     private static List<Double> rounded(double[] values) {

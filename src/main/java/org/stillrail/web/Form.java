@@ -3,6 +3,7 @@ package org.stillrail.web;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.springframework.util.MultiValueMap;
 
 /**
@@ -31,6 +32,17 @@ public final class Form {
     public Form with(String name, String value) {
         typed.put(name, value == null ? "" : value);
         return this;
+    }
+
+    /** A copy of what was typed, less the fields whose name is meant. */
+    public Form without(Predicate<String> names) {
+        Form kept = new Form();
+        typed.forEach((name, value) -> {
+            if (!names.test(name)) {
+                kept.typed.put(name, value);
+            }
+        });
+        return kept;
     }
 
     /** What was typed, or null; for templates. */

@@ -8,7 +8,7 @@ package org.stillrail.demo;
 enum Bench {
 
     /** S11 of a part that ends the line. */
-    REFLECTION("reflection", 1.5e-4) {
+    REFLECTION("reflection", 4e-4) {
         @Override
         Phasor wave(Phasor z) {
             return z.minus(REFERENCE).over(z.plus(REFERENCE));

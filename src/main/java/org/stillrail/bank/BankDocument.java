@@ -1,0 +1,18 @@
+package org.stillrail.bank;
+
+import java.util.List;
+import java.util.UUID;
+import org.stillrail.electrical.requirement.RailFigures;
+
+/**
+ * What one revision of a bank says.
+ *
+ * @param railRevisionId the revision of the rail that it is judged against, null for a scratch bank
+ * @param scratchRail    the few figures that a scratch bank is read with, null for a bank on a rail
+ */
+public record BankDocument(UUID railRevisionId, RailFigures scratchRail, List<BranchDocument> branches, String note) {
+
+    public BankDocument {
+        branches = List.copyOf(branches);
+    }
+}

@@ -1,0 +1,53 @@
+package org.stillrail.bank;
+
+import java.util.List;
+import org.springframework.stereotype.Component;
+import org.stillrail.electrical.capacitor.OperatingPoint;
+import org.stillrail.electrical.evaluation.BranchInput;
+import org.stillrail.electrical.evaluation.EvaluationInput;
+import org.stillrail.electrical.evaluation.ModelInput;
+import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.library.Library;
+import org.stillrail.library.Part;
+import org.stillrail.library.PartDocument;
+import org.stillrail.library.PartModel;
+import org.stillrail.library.PartModels;
+import org.stillrail.project.Projects;
+
+/** From a bank's document to the frozen input of its evaluation: rail figures and models are looked up once, here. */
+@Component
+public class BankInputs {
+
+    private final Library library;
+    private final PartModels models;
+    private final Projects projects;
+
+    BankInputs(Library library, PartModels models, Projects projects) {
+        this.library = library;
+        this.models = models;
+        this.projects = projects;
+    }
+
+    public EvaluationInput of(BankDocument document) {
+        List<BranchInput> branches = document.branches().stream().map(this::branch).toList();
+        return new EvaluationInput(EvaluationInput.METHOD_VERSION, rail(document), branches);
+    }
+
+    /** What a bank is judged against, or read with. */
+    public RailFigures rail(BankDocument document) {
+        return document.railRevisionId() == null
+                ? document.scratchRail() : projects.requireRailRevision(document.railRevisionId()).figures();
+    }
+
+    private BranchInput branch(BranchDocument branch) {
+        if (branch.inline() != null) {
+            return new BranchInput(branch.label(), branch.count(), null, null, null, ModelInput.of(branch.inline()), branch.mounting(),
+                    branch.shared(), "figures typed on the bank's page", false);
+        }
+        Part part = library.findRevision(branch.partRevisionId()).orElseThrow();
+        PartDocument document = part.document();
+        PartModel model = models.of(document, OperatingPoint.REFERENCE);
+        return new BranchInput(branch.label(), branch.count(), document.partNumber(), document.technology(), document.ratedVoltageV(),
+                ModelInput.of(model.model()), branch.mounting(), branch.shared(), model.source(), model.measured());
+    }
+}

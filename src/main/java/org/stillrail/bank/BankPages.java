@@ -1,0 +1,88 @@
+package org.stillrail.bank;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.stereotype.Component;
+import org.springframework.ui.Model;
+import org.stillrail.electrical.evaluation.Evaluation;
+import org.stillrail.library.Library;
+import org.stillrail.project.Projects;
+import org.stillrail.web.Form;
+import org.stillrail.web.Quantity;
+
+/** Puts into the model what the bank page, its preview and its cards share. */
+@Component
+class BankPages {
+
+    private final Library library;
+    private final Projects projects;
+    private final Banks banks;
+    private final BankInputs inputs;
+
+    BankPages(Library library, Projects projects, Banks banks, BankInputs inputs) {
+        this.library = library;
+        this.projects = projects;
+        this.banks = banks;
+        this.inputs = inputs;
+    }
+
+    /** The figures of a document; where the physics refuses it, a sentence and no figures. */
+    void figures(BankDocument document, Form form, Model model) {
+        try {
+            Evaluation evaluation = Evaluation.evaluate(inputs.of(document));
+            model.addAttribute("view", BankView.of(evaluation, neighbour(form).orElse(null)));
+        } catch (IllegalArgumentException e) {
+            form.errors().add("", e.getMessage() + ".");
+        }
+    }
+
+    /** The branch cards with the choice of parts. */
+    void cards(Form form, Model model) {
+        Map<String, String> parts = new LinkedHashMap<>();
+        parts.put(BankForm.INLINE, "figures typed here");
+        library.usable().forEach(part -> parts.put(part.id().toString(), part.partNumber() + " \u2014 "
+                + Quantity.format(part.capacitanceF(), "F", 3) + ", " + Quantity.format(part.ratedVoltageV(), "V", 3) + " "
+                + part.technology().label()));
+        model.addAttribute("parts", parts);
+        model.addAttribute("indices", BankForm.indices(form));
+        form(form, model);
+    }
+
+    void form(Form form, Model model) {
+        model.addAttribute("form", form);
+        model.addAttribute("errors", form.errors());
+    }
+
+    /** Banks of the same rail that may stand faint behind the charts. */
+    void neighbours(UUID railId, UUID bankId, Model model) {
+        Map<String, String> choices = new LinkedHashMap<>();
+        choices.put("", "none");
+        if (railId != null) {
+            banks.ofRail(railId).stream()
+                    .filter(other -> !other.id().equals(bankId))
+                    .forEach(other -> choices.put(other.revision().id().toString(), other.name() + " (" + other.state().label() + ")"));
+        }
+        model.addAttribute("neighbours", choices);
+    }
+
+    private Optional<Evaluation> neighbour(Form form) {
+        if (form.isBlank("neighbour")) {
+            return Optional.empty();
+        }
+        UUID revisionId = form.read("neighbour", "Neighbour", true, UUID::fromString);
+        return revisionId == null ? Optional.empty()
+                : Optional.of(Evaluation.evaluate(inputs.of(banks.requireRevision(revisionId).document())));
+    }
+
+    /** The revision of the rail that a form was opened for, or null for a scratch bank. */
+    UUID railRevision(Form form) {
+        if (form.isBlank("railRevision")) {
+            return null;
+        }
+        UUID revisionId = form.read("railRevision", "Rail", true, UUID::fromString);
+        return revisionId == null ? null : projects.requireRailRevision(revisionId).revision().id();
+    }
+}

@@ -1,0 +1,57 @@
+package org.stillrail.bank;
+
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.UUID;
+import org.springframework.security.access.prepost.PreAuthorize;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.util.MultiValueMap;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.stillrail.account.May;
+import org.stillrail.library.Library;
+import org.stillrail.web.Form;
+
+/** Answers what stands on a bank page, storing nothing. */
+@Controller
+@PreAuthorize(May.SCRATCH)
+class BankPreviewController {
+
+    private final BankPages pages;
+    private final Library library;
+
+    BankPreviewController(BankPages pages, Library library) {
+        this.pages = pages;
+        this.library = library;
+    }
+
+    @PostMapping("/banks/preview")
+    String preview(@RequestParam MultiValueMap<String, String> parameters, Model model) {
+        Form form = Form.of(parameters);
+        UUID railRevision = pages.railRevision(form);
+        BankDocument document = BankForm.read(form, railRevision, library);
+        if (document != null) {
+            pages.figures(document, form, model);
+        }
+        pages.form(form, model);
+        model.addAttribute("indices", BankForm.indices(form));
+        return "bank/preview";
+    }
+
+    /** The cards with one branch more, one less, or with a library part's label after it was chosen. */
+    @PostMapping("/banks/cards")
+    String cards(
+            @RequestParam MultiValueMap<String, String> parameters, @RequestParam(required = false) Integer remove,
+            @RequestParam(required = false) String add, Model model, HttpServletResponse response) {
+        Form form = Form.of(parameters);
+        if (add != null) {
+            BankForm.addBranch(form);
+        }
+        if (remove != null) {
+            form = BankForm.withoutBranch(form, remove);
+        }
+        pages.cards(form, model);
+        response.setHeader("HX-Trigger-After-Swap", "bank-changed");
+        return "bank/parts :: cards";
+    }
+}

@@ -1,0 +1,95 @@
+package org.stillrail.bank;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.stillrail.electrical.bank.BranchEffect;
+import org.stillrail.electrical.bank.FigureEffect;
+import org.stillrail.electrical.evaluation.BranchInput;
+import org.stillrail.electrical.evaluation.Evaluation;
+import org.stillrail.electrical.evaluation.Reading;
+import org.stillrail.electrical.ripple.BranchRipple;
+import org.stillrail.web.Quantity;
+
+/** What a bank page says, in words and in the JSON of its charts. */
+record BankView(
+        String phrase,
+        String claim,
+        List<String> reasons,
+        List<ReadingLine> readings,
+        List<EffectLine> effects,
+        List<BranchFacts> branches,
+        List<String> warnings,
+        String ribbon,
+        String impedance,
+        String resistance,
+        String share,
+        String ripple) {
+
+    /** The bank at one frequency, with each branch's share. */
+    record ReadingLine(String name, String frequency, String magnitude, String resistance, String carriers) {
+    }
+
+    /** What one part more, one fewer and none of a branch do to one figure. */
+    record EffectLine(int branch, String label, String figure, String now, String more, String fewer, String none) {
+    }
+
+    /** What is known of one branch under this converter. */
+    record BranchFacts(String source, boolean measured, String atCrossover, String atSwitching, String current, String heat) {
+    }
+
+    /** @param neighbour null for none */
+    static BankView of(Evaluation evaluation, Evaluation neighbour) {
+        BankWords words = new BankWords(evaluation);
+        BankCharts charts = BankCharts.of(evaluation, neighbour);
+        return new BankView(words.phrase(), words.claim(), words.reasons(), readings(evaluation), effects(evaluation), branches(evaluation),
+                evaluation.warnings(), RibbonData.of(evaluation).json(), charts.impedance().json(), charts.resistance().json(),
+                charts.share().json(), charts.ripple().json());
+    }
+
+    private static List<ReadingLine> readings(Evaluation evaluation) {
+        return List.of(
+                reading("crossover", evaluation.atCrossover(), evaluation.input().branches()),
+                reading("switching", evaluation.atSwitching(), evaluation.input().branches()));
+    }
+
+    private static ReadingLine reading(String name, Reading at, List<BranchInput> branches) {
+        List<String> carriers = new ArrayList<>();
+        for (int k = 0; k < branches.size(); k++) {
+            carriers.add(branches.get(k).label() + " " + percent(at.shares().get(k)));
+        }
+        return new ReadingLine(name, Quantity.format(at.frequencyHz(), "Hz"), Quantity.format(at.magnitudeOhm(), "ohm"),
+                Quantity.format(at.resistanceOhm(), "ohm"), String.join(", ", carriers));
+    }
+
+    private static List<EffectLine> effects(Evaluation evaluation) {
+        List<EffectLine> lines = new ArrayList<>();
+        for (int k = 0; k < evaluation.effects().size(); k++) {
+            BranchEffect effect = evaluation.effects().get(k);
+            for (FigureEffect figure : effect.figures()) {
+                lines.add(new EffectLine(k, effect.label(), figure.name(), show(figure.now(), figure.unit()), show(figure.oneMore(), figure.unit()),
+                        show(figure.oneFewer(), figure.unit()), show(figure.none(), figure.unit())));
+            }
+        }
+        return lines;
+    }
+
+    private static List<BranchFacts> branches(Evaluation evaluation) {
+        List<BranchFacts> facts = new ArrayList<>();
+        for (int k = 0; k < evaluation.input().branches().size(); k++) {
+            BranchInput branch = evaluation.input().branches().get(k);
+            BranchRipple ripple = evaluation.ripple().branches().get(k);
+            facts.add(new BranchFacts(branch.source(), branch.measured(),
+                    percent(evaluation.atCrossover().shares().get(k)), percent(evaluation.atSwitching().shares().get(k)),
+                    Quantity.format(ripple.perPartRmsA(), "A"), Quantity.format(ripple.perPartDissipationW(), "W")));
+        }
+        return facts;
+    }
+
+    static String percent(double share) {
+        return Quantity.format(100 * share, "%", 2);
+    }
+
+    private static String show(Double value, String unit) {
+        return value == null ? "\u2013" : Quantity.format(value, unit);
+    }
+}

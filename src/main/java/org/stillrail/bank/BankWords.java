@@ -1,0 +1,67 @@
+package org.stillrail.bank;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.StringJoiner;
+import org.stillrail.electrical.bank.CarrierRibbon;
+import org.stillrail.electrical.evaluation.BranchInput;
+import org.stillrail.electrical.evaluation.Evaluation;
+import org.stillrail.electrical.evaluation.IdleBranch;
+import org.stillrail.electrical.evaluation.KeyFrequencies;
+import org.stillrail.web.Quantity;
+
+/** What a bank does, in sentences. */
+final class BankWords {
+
+    private final Evaluation evaluation;
+    private final List<BranchInput> branches;
+
+    BankWords(Evaluation evaluation) {
+        this.evaluation = evaluation;
+        this.branches = evaluation.input().branches();
+    }
+
+    /** The bank as a phrase: how many of what, beside what. */
+    String phrase() {
+        StringJoiner phrase = new StringJoiner(", beside ");
+        for (BranchInput branch : branches) {
+            String what = branch.partNumber() == null ? branch.label() : branch.partNumber();
+            phrase.add(branch.count() == 1 ? "one " + what : branch.count() + " of " + what);
+        }
+        return phrase.toString();
+    }
+
+    /** What an engineer should know first. */
+    String claim() {
+        KeyFrequencies f = evaluation.frequencies();
+        return "Ripple is " + Quantity.format(evaluation.ripple().peakToPeakV(), "V", 3) + " peak to peak. At the switching frequency of "
+                + Quantity.format(f.switchingHz(), "Hz", 3) + " the current goes through " + strongest(evaluation.atSwitching().shares())
+                + "; at the crossover of " + Quantity.format(f.crossoverHz(), "Hz", 3) + " through "
+                + strongest(evaluation.atCrossover().shares()) + ".";
+    }
+
+    List<String> reasons() {
+        List<String> reasons = new ArrayList<>();
+        for (IdleBranch idle : evaluation.idle()) {
+            reasons.add("'" + branches.get(idle.branch()).label() + "' does next to nothing where it matters: it never carries more than "
+                    + BankView.percent(idle.largestShare()) + " of the current round the crossover or in the quiet band"
+                    + (idle.worksFromHz() == null ? "." : ", and takes over only at " + Quantity.format(idle.worksFromHz(), "Hz", 2) + "."));
+        }
+        for (CarrierRibbon.Ring ring : evaluation.ribbon().rings()) {
+            reasons.add("'" + branches.get(ring.inductiveBranch()).label() + "' and '" + branches.get(ring.capacitiveBranch()).label()
+                    + "' ring at " + Quantity.format(ring.frequencyHz(), "Hz", 3) + ": |Z| peaks at "
+                    + Quantity.format(ring.magnitudeOhm(), "ohm", 3) + ", Q " + Quantity.format(ring.qualityFactor(), "", 2) + ".");
+        }
+        return List.copyOf(reasons);
+    }
+
+    private String strongest(List<Double> shares) {
+        int strongest = 0;
+        for (int k = 1; k < shares.size(); k++) {
+            if (shares.get(k) > shares.get(strongest)) {
+                strongest = k;
+            }
+        }
+        return "'" + branches.get(strongest).label() + "' (" + BankView.percent(shares.get(strongest)) + ")";
+    }
+}

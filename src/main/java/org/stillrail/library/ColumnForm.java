@@ -1,0 +1,64 @@
+package org.stillrail.library;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.stillrail.sweepfile.ColumnMapping;
+import org.stillrail.sweepfile.MappedColumn;
+import org.stillrail.sweepfile.ColumnKind;
+import org.stillrail.web.Form;
+
+/** What the user says each column of a text file is: a choice above every column of the preview. */
+final class ColumnForm {
+
+    private static final int MOST_COLUMNS = 64;
+
+    private ColumnForm() {
+    }
+
+    /** Null where no column has been chosen yet. */
+    static ColumnMapping read(Form form) {
+        List<String> entries = new ArrayList<>();
+        for (int n = 1; n <= MOST_COLUMNS; n++) {
+            String kind = form.get("column" + n);
+            if (kind == null || kind.isBlank()) {
+                continue;
+            }
+            String unit = form.get("unit" + n);
+            entries.add(kind + "=" + (form.get("negated" + n) == null ? "" : "-") + n + (unit == null || unit.isBlank() ? "" : ":" + unit.strip()));
+        }
+        if (entries.isEmpty()) {
+            return null;
+        }
+        add(entries, "delimiter", form.get("delimiter"));
+        add(entries, "decimal", form.get("decimal"));
+        add(entries, "reference", form.get("reference"));
+        return ColumnMapping.parse(String.join(", ", entries));
+    }
+
+    /** Puts a mapping into the fields, so that it can be corrected. */
+    static void fill(Form form, ColumnMapping mapping) {
+        for (MappedColumn column : mapping.columns()) {
+            form.with("column" + column.number(), column.kind().key()).with("unit" + column.number(), column.unit());
+            if (column.negated()) {
+                form.with("negated" + column.number(), "on");
+            }
+        }
+    }
+
+    /** Choices for what a column is, by the reader's word. */
+    static Map<String, String> kinds() {
+        Map<String, String> choices = new LinkedHashMap<>();
+        choices.put("", "not used");
+        Arrays.stream(ColumnKind.values()).forEach(kind -> choices.put(kind.key(), kind.key().replace('-', ' ')));
+        return choices;
+    }
+
+    private static void add(List<String> entries, String name, String value) {
+        if (value != null && !value.isBlank()) {
+            entries.add(name + "=" + value);
+        }
+    }
+}
