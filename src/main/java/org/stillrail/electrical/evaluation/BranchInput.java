@@ -1,5 +1,6 @@
 package org.stillrail.electrical.evaluation;
 
+import java.math.BigDecimal;
 import org.stillrail.electrical.bank.Branch;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.Technology;
@@ -12,12 +13,43 @@ import org.stillrail.electrical.capacitor.Technology;
  * @param ratedVoltageV null for inline figures
  * @param source        where the model comes from, in words
  * @param measured      whether it rests on a sweep
+ * @param evidence      how well the model is supported; absent is {@link BranchEvidence#NONE}
+ * @param heightM       of one part over the board, null where it is not known
+ * @param areaM2        that one part takes, null where it is not known
+ * @param cost          of one part, null where it is not known
  */
 public record BranchInput(
         String label, int count, String partNumber, Technology technology, Double ratedVoltageV, ModelInput model, SeriesPath mounting,
-        SeriesPath shared, String source, boolean measured) {
+        SeriesPath shared, String source, boolean measured, BranchEvidence evidence, Double heightM, Double areaM2, BigDecimal cost) {
+
+    public BranchInput {
+        evidence = evidence == null ? BranchEvidence.NONE : evidence;
+    }
+
+    /** Without evidence, size and cost. */
+    public BranchInput(
+            String label, int count, String partNumber, Technology technology, Double ratedVoltageV, ModelInput model, SeriesPath mounting,
+            SeriesPath shared, String source, boolean measured) {
+        this(label, count, partNumber, technology, ratedVoltageV, model, mounting, shared, source, measured, null, null, null, null);
+    }
 
     public Branch branch() {
         return new Branch(label, count, model.model(), mounting, shared);
+    }
+
+    public BranchInput withCount(int newCount) {
+        return new BranchInput(label, newCount, partNumber, technology, ratedVoltageV, model, mounting, shared, source, measured, evidence,
+                heightM, areaM2, cost);
+    }
+
+    public BranchInput withEvidence(BranchEvidence newEvidence) {
+        return new BranchInput(label, count, partNumber, technology, ratedVoltageV, model, mounting, shared, source, measured, newEvidence,
+                heightM, areaM2, cost);
+    }
+
+    /** @param newHeightM and the others: null where not known */
+    public BranchInput withSize(Double newHeightM, Double newAreaM2, BigDecimal newCost) {
+        return new BranchInput(label, count, partNumber, technology, ratedVoltageV, model, mounting, shared, source, measured, evidence,
+                newHeightM, newAreaM2, newCost);
     }
 }

@@ -1,23 +1,55 @@
 package org.stillrail.electrical.evaluation;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.electrical.requirement.TeamSettings;
 
 /**
  * All that the figures of a bank depend on, as one frozen value.
  *
  * @param methodVersion raised whenever the same input may give other figures
+ * @param settings      the team's, absent is {@link TeamSettings#DEFAULT}
  */
-public record EvaluationInput(int methodVersion, RailFigures rail, List<BranchInput> branches) {
+public record EvaluationInput(int methodVersion, RailFigures rail, List<BranchInput> branches, TeamSettings settings) {
 
     public static final int METHOD_VERSION = 1;
 
     public EvaluationInput {
         branches = List.copyOf(branches);
+        settings = settings == null ? TeamSettings.DEFAULT : settings;
+    }
+
+    /** With the default settings. */
+    public EvaluationInput(int methodVersion, RailFigures rail, List<BranchInput> branches) {
+        this(methodVersion, rail, branches, TeamSettings.DEFAULT);
     }
 
     public Bank bank() {
         return new Bank(branches.stream().map(BranchInput::branch).toList());
+    }
+
+    public EvaluationInput withBranches(List<BranchInput> changed) {
+        return new EvaluationInput(methodVersion, rail, changed, settings);
+    }
+
+    public EvaluationInput withRail(RailFigures changed) {
+        return new EvaluationInput(methodVersion, changed, branches, settings);
+    }
+
+    public EvaluationInput withSettings(TeamSettings changed) {
+        return new EvaluationInput(methodVersion, rail, branches, changed);
+    }
+
+    /** With one branch at another count; without it at 0. */
+    EvaluationInput withCount(int branch, int count) {
+        List<BranchInput> changed = new ArrayList<>(branches);
+        if (count == 0) {
+            changed.remove(branch);
+        } else {
+            changed.set(branch, branches.get(branch).withCount(count));
+        }
+        return withBranches(changed);
     }
 }

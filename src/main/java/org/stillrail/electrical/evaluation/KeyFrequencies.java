@@ -5,25 +5,31 @@ import org.stillrail.electrical.requirement.ConverterFigures;
 /**
  * The two frequencies that a bank is read at, and the bands round them.
  *
- * @param crossoverHz  where the loop's gain is 1
- * @param crossoverGiven false where nobody stated it and a tenth of the switching frequency stands in
+ * @param crossoverHz    where the loop's gain is 1
+ * @param crossoverGiven false where nobody stated it, the loop does not tell, and a tenth of the switching frequency stands in
  */
 public record KeyFrequencies(double crossoverHz, boolean crossoverGiven, double switchingHz) {
 
     private static final double USUAL_CROSSOVER_SHARE = 0.1;
 
     static KeyFrequencies of(ConverterFigures converter) {
+        return of(converter, null);
+    }
+
+    /** @param computedHz the crossover of the loop itself, null where it is not known */
+    static KeyFrequencies of(ConverterFigures converter, Double computedHz) {
         Double wanted = converter.control() == null ? null : converter.control().crossoverHz();
-        double crossover = wanted == null ? USUAL_CROSSOVER_SHARE * converter.switchingHz() : wanted;
-        return new KeyFrequencies(crossover, wanted != null, converter.switchingHz());
+        Double known = computedHz == null ? wanted : computedHz;
+        double crossover = known == null ? USUAL_CROSSOVER_SHARE * converter.switchingHz() : known;
+        return new KeyFrequencies(crossover, known != null, converter.switchingHz());
     }
 
     public double dampingFromHz() {
-        return crossoverHz / 3;
+        return crossoverHz / LoopBand.SPREAD;
     }
 
     public double dampingToHz() {
-        return 3 * crossoverHz;
+        return LoopBand.SPREAD * crossoverHz;
     }
 
     public double quietFromHz() {
@@ -31,6 +37,6 @@ public record KeyFrequencies(double crossoverHz, boolean crossoverGiven, double 
     }
 
     public double quietToHz() {
-        return 10 * switchingHz;
+        return QuietHarmonic.ORDERS * switchingHz;
     }
 }

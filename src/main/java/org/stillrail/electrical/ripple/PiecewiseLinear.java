@@ -212,6 +212,17 @@ public final class PiecewiseLinear {
         }
     }
 
+    /** Amplitudes in A of the harmonics of order 1, 2, ... up to {@code orders}: half their peak-to-peak current. */
+    public double[] amplitudesA(int orders) {
+        double[] re = new double[orders];
+        double[] im = new double[orders];
+        harmonics(re, im);
+        for (int i = 0; i < orders; i++) {
+            re[i] = 2 * Math.hypot(re[i], im[i]);
+        }
+        return re;
+    }
+
     private static void addImpulses(double jump, double turn, double[] re, double[] im) {
         if (jump == 0) {
             return;

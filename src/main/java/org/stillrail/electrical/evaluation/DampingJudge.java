@@ -1,0 +1,103 @@
+package org.stillrail.electrical.evaluation;
+
+import java.util.List;
+import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.curve.Extremum;
+import org.stillrail.electrical.requirement.Bound;
+import org.stillrail.electrical.requirement.ExplainingSeries;
+import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.electrical.requirement.Requirement;
+import org.stillrail.electrical.requirement.Span;
+import org.stillrail.electrical.requirement.TeamSettings;
+import org.stillrail.electrical.requirement.Topology;
+import org.stillrail.electrical.requirement.Verdict;
+import org.stillrail.electrical.requirement.Verdict.Explanation;
+
+/**
+ * From a third of to three times the crossover: the peak of 1 / |1 + T| at most the team's, and no maximum of |Zbank| with
+ * Q above 1. The one with less margin gives the numbers.
+ */
+final class DampingJudge implements Judge {
+
+    private static final double LARGEST_Q = 1;
+
+    private final RailFigures rail;
+    private final double largestPeak;
+    private final VerdictForm form;
+
+    DampingJudge(RailFigures rail, TeamSettings settings) {
+        this.rail = rail;
+        this.largestPeak = settings.largestSensitivityPeak();
+        this.form = new VerdictForm(Requirement.DAMPING, Bound.AT_MOST, "", null,
+                List.of(ExplainingSeries.SENSITIVITY, ExplainingSeries.LOOP_GAIN, ExplainingSeries.BANK_IMPEDANCE, ExplainingSeries.BANK_ESR));
+    }
+
+    @Override
+    public Verdict at(CornerFigures figures) {
+        if (rail.converter().control() == null) {
+            return form.notAsked("The converter's control is not stated, so there is no loop to damp.");
+        }
+        if (rail.converter().topology() != Topology.BUCK) {
+            return form.notModelled("The loop of a " + rail.converter().topology().label() + " converter is not modelled.");
+        }
+        String corner = figures.corner().name();
+        if (!figures.loop().answered()) {
+            return form.unknown(largestPeak, corner, figures.loop().refusal());
+        }
+        LoopBand band = figures.loop().value();
+        if (!band.stable()) {
+            return unstable(figures, band, corner);
+        }
+        if (band.crossoverHz() == null) {
+            return form.unknown(largestPeak, corner, "The loop gain does not cross 1, so there is no band round a crossover");
+        }
+        double peakMargin = (largestPeak - band.sensitivityPeak()) / largestPeak;
+        boolean rings = band.worstRing() != null && (LARGEST_Q - band.worstRing().qualityFactor()) / LARGEST_Q < peakMargin;
+        return rings ? ring(figures.bank(), band, corner) : peak(figures.bank(), band, corner);
+    }
+
+    private Verdict unstable(CornerFigures figures, LoopBand band, String corner) {
+        double hz = figures.crossoverHz(rail);
+        Carrier carrier = Carrier.at(figures.bank(), hz);
+        return form.notMet(largestPeak, corner, carrier.index(), "The closed loop is unstable" + Corner.at(corner) + ".",
+                new Explanation("The loop gain encircles -1, so the output oscillates.",
+                        carrier.name() + " carries most of the current at the crossover and sets the bank's phase there.",
+                        "A lower crossover, or a bank with more phase at the crossover, is needed."),
+                new Span(hz / LoopBand.SPREAD, hz * LoopBand.SPREAD));
+    }
+
+    private Verdict peak(Bank bank, LoopBand band, String corner) {
+        Carrier carrier = Carrier.at(bank, band.peakHz());
+        String sentence = "The loop amplifies disturbances " + Words.quantity(band.sensitivityPeak(), "") + " times at "
+                + Words.quantity(band.peakHz(), "Hz") + ", " + Words.quantity(largestPeak, "") + " allowed," + Corner.at(corner)
+                + "; the bank's ESR at the crossover is " + Words.quantity(band.esrAtCrossoverOhm(), "Ω") + ", and " + carrier.name()
+                + " carries most of the current.";
+        Explanation explanation = new Explanation(
+                "The phase margin is " + Words.quantity(band.phaseMarginDeg(), "") + "° at the crossover of "
+                        + Words.quantity(band.crossoverHz(), "Hz") + ".",
+                carrier.name() + " carries " + Words.percent(carrier.share()) + " of the current at the peak.",
+                "A larger phase margin, a lower crossover, or more ESR round the crossover lowers the peak.");
+        return form.judged(largestPeak, band.sensitivityPeak(), corner, carrier.index(), sentence, explanation, span(band));
+    }
+
+    private Verdict ring(Bank bank, LoopBand band, String corner) {
+        Extremum ring = band.worstRing();
+        Integer inductive = Carrier.strongest(bank, ring.frequencyHz(), true);
+        Integer capacitive = Carrier.strongest(bank, ring.frequencyHz(), false);
+        boolean named = inductive != null && capacitive != null;
+        String who = named ? Carrier.name(bank, inductive) + " rings against " + Carrier.name(bank, capacitive) : "the bank rings";
+        String sentence = "In the damping band " + who + " at " + Words.quantity(ring.frequencyHz(), "Hz") + " with a Q of "
+                + Words.quantity(ring.qualityFactor(), "") + ", " + Words.quantity(LARGEST_Q, "") + " allowed," + Corner.at(corner)
+                + "; the bank's ESR at the crossover is " + Words.quantity(band.esrAtCrossoverOhm(), "Ω") + ".";
+        Explanation explanation = new Explanation(
+                "|Z| has a maximum of " + Words.quantity(ring.magnitudeOhm(), "Ω") + " at " + Words.quantity(ring.frequencyHz(), "Hz") + ".",
+                named ? Carrier.name(bank, inductive) + " is the inductor there and " + Carrier.name(bank, capacitive) + " the capacitor."
+                        : "No two branches can be named.",
+                "ESR in one of the two, or values further apart in frequency, damps it.");
+        return form.judged(LARGEST_Q, ring.qualityFactor(), corner, capacitive, sentence, explanation, span(band));
+    }
+
+    private static Span span(LoopBand band) {
+        return new Span(band.crossoverHz() / LoopBand.SPREAD, band.crossoverHz() * LoopBand.SPREAD);
+    }
+}

@@ -1,0 +1,60 @@
+package org.stillrail.electrical.evaluation;
+
+import java.util.List;
+import org.stillrail.electrical.capacitor.ImpedancePoint;
+import org.stillrail.electrical.requirement.Bound;
+import org.stillrail.electrical.requirement.ExplainingSeries;
+import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.electrical.requirement.Requirement;
+import org.stillrail.electrical.requirement.Span;
+import org.stillrail.electrical.requirement.Verdict;
+import org.stillrail.electrical.requirement.Verdict.Explanation;
+
+/** Peak to peak of the exact waveform against the limit. */
+final class RippleJudge implements Judge {
+
+    private final RailFigures rail;
+    private final VerdictForm form;
+
+    RippleJudge(RailFigures rail) {
+        this.rail = rail;
+        this.form = new VerdictForm(Requirement.RIPPLE, Bound.AT_MOST, "V", rail.ripple() == null ? null : rail.ripple().citation(),
+                List.of(ExplainingSeries.RIPPLE, ExplainingSeries.BANK_IMPEDANCE, ExplainingSeries.VOLTAGE_RULER));
+    }
+
+    @Override
+    public Verdict at(CornerFigures figures) {
+        if (rail.ripple() == null) {
+            return form.notAsked();
+        }
+        double limit = rail.ripple().peakToPeakV();
+        String corner = figures.corner().name();
+        if (figures.ripplePeakToPeakV() == null) {
+            return form.notModelled("The ripple of a " + rail.converter().topology().label() + " converter is not modelled.");
+        }
+        if (!figures.ripplePeakToPeakV().answered()) {
+            return form.unknown(limit, corner, figures.ripplePeakToPeakV().refusal());
+        }
+        double value = figures.ripplePeakToPeakV().value();
+        double hz = rail.converter().switchingHz();
+        Carrier carrier = Carrier.at(figures.bank(), hz);
+        ImpedancePoint z = figures.bank().at(hz);
+        String ripple = Words.quantity(value, "V");
+        String sentence = "Ripple is " + ripple + " peak to peak, " + Words.quantity(limit, "V") + " allowed," + Corner.at(corner) + "; "
+                + carrier.name() + " carries most of the switching current.";
+        return form.judged(limit, value, corner, carrier.index(), sentence, explanation(z, carrier, ripple, hz),
+                new Span(hz, QuietHarmonic.ORDERS * hz));
+    }
+
+    private static Explanation explanation(ImpedancePoint z, Carrier carrier, String ripple, double hz) {
+        boolean resistive = z.resistanceOhm() > Math.abs(z.reactanceOhm());
+        String kind = resistive ? "resistance" : z.reactanceOhm() < 0 ? "capacitance" : "inductance";
+        String change = resistive ? "Less ESR where the current flows, or more inductance in the converter, lowers it."
+                : z.reactanceOhm() < 0 ? "More capacitance, or more inductance in the converter, lowers it."
+                : "Shorter mounting or more parts side by side lower it.";
+        return new Explanation(
+                "The inductor's ripple current makes " + ripple + " across the bank, which at " + Words.quantity(hz, "Hz") + " is "
+                        + Words.quantity(Math.sqrt(z.squaredMagnitude()), "Ω") + ", mostly " + kind + ".",
+                carrier.name() + " carries " + Words.percent(carrier.share()) + " of the current there.", change);
+    }
+}

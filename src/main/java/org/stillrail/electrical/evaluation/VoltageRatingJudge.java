@@ -1,0 +1,101 @@
+package org.stillrail.electrical.evaluation;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.stillrail.electrical.requirement.Bound;
+import org.stillrail.electrical.requirement.DeratingRule;
+import org.stillrail.electrical.requirement.DeratingRules;
+import org.stillrail.electrical.requirement.ExplainingSeries;
+import org.stillrail.electrical.requirement.Outcome;
+import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.electrical.requirement.Requirement;
+import org.stillrail.electrical.requirement.Verdict;
+import org.stillrail.electrical.requirement.Verdict.Explanation;
+
+/**
+ * Rail voltage and half the ripple against the team's derating rule of each branch's technology, at the highest ambient
+ * temperature; the worst branch is named.
+ */
+final class VoltageRatingJudge implements Judge {
+
+    private static final double ROOM_C = 25;
+
+    private final RailFigures rail;
+    private final List<BranchInput> branches;
+    private final DeratingRules rules;
+    private final VerdictForm form;
+    private final VerdictForm leastRating;
+
+    VoltageRatingJudge(EvaluationInput input) {
+        this.rail = input.rail();
+        this.branches = input.branches();
+        this.rules = input.settings().deratingRules();
+        List<ExplainingSeries> series = List.of(ExplainingSeries.BRANCH_CARDS);
+        this.form = new VerdictForm(Requirement.VOLTAGE_RATING, Bound.AT_MOST, "V", null, series);
+        this.leastRating = new VerdictForm(Requirement.VOLTAGE_RATING, Bound.AT_LEAST, "V", null, series);
+    }
+
+    @Override
+    public Verdict at(CornerFigures figures) {
+        String corner = figures.corner().name();
+        boolean rippleKnown = figures.ripplePeakToPeakV() != null && figures.ripplePeakToPeakV().answered();
+        double voltage = rail.nominalVoltageV() + (rippleKnown ? figures.ripplePeakToPeakV().value() / 2 : 0);
+        Verdict worst = null;
+        for (int k = 0; k < branches.size(); k++) {
+            Verdict verdict = of(k, voltage, corner);
+            if (worst == null || Verdict.WORST_FIRST.compare(verdict, worst) < 0) {
+                worst = verdict;
+            }
+        }
+        if (worst.outcome() != Outcome.MET || rippleKnown) {
+            return worst;
+        }
+        return figures.ripplePeakToPeakV() == null
+                ? form.unknown(worst.limit(), corner, "The ripple of this kind of converter is not modelled, so the peak voltage is not known")
+                : form.unknown(worst.limit(), corner, figures.ripplePeakToPeakV().refusal());
+    }
+
+    private Verdict of(int index, double voltage, String corner) {
+        BranchInput branch = branches.get(index);
+        String name = "'" + branch.label() + "'";
+        if (branch.ratedVoltageV() == null) {
+            return form.unknown(null, corner, name + " has no rated voltage");
+        }
+        if (branch.technology() == null) {
+            return form.unknown(null, corner, name + " has no technology, so no derating rule applies to it");
+        }
+        Optional<DeratingRule> found = rules.of(branch.technology());
+        if (found.isEmpty()) {
+            return form.unknown(null, corner, "The team has no derating rule for " + branch.technology().label() + ", which " + name + " is");
+        }
+        DeratingRule rule = found.get();
+        if (rule.belowVoltageV() != null && rail.nominalVoltageV() < rule.belowVoltageV()
+                && branch.ratedVoltageV() < rule.leastRatedVoltageV()) {
+            return tooSmallForLowVoltage(index, name, rule, branch.ratedVoltageV(), corner);
+        }
+        double temperatureC = rail.ambient() == null ? ROOM_C : rail.ambient().maximumC();
+        String at = Words.quantity(temperatureC, "") + " °C" + (rail.ambient() == null ? " (no ambient is stated)" : "");
+        OptionalDouble share = rule.shareAt(temperatureC);
+        Explanation explanation = new Explanation(
+                "The rail's voltage and the peak of its ripple stand across every part.",
+                name + " is " + branch.technology().label() + " rated for " + Words.quantity(branch.ratedVoltageV(), "V") + ".",
+                "A part rated for more, or another technology. The rule's source: " + rule.source() + ".");
+        if (share.isEmpty()) {
+            return form.notMet(0.0, corner, index, "The derating rule for " + branch.technology().label() + " allows nothing at " + at + "; " + name
+                    + " must stay cooler.", explanation, null);
+        }
+        double limit = share.getAsDouble() * branch.ratedVoltageV();
+        String sentence = name + " carries " + Words.quantity(voltage, "V") + " with the peak of the ripple, " + Words.quantity(limit, "V")
+                + " allowed, which is " + Words.percent(share.getAsDouble()) + " of its rating at " + at + ".";
+        return form.judged(limit, voltage, corner, index, sentence, explanation, null);
+    }
+
+    private Verdict tooSmallForLowVoltage(int index, String name, DeratingRule rule, double ratedV, String corner) {
+        String sentence = name + " is rated for " + Words.quantity(ratedV, "V") + "; below " + Words.quantity(rule.belowVoltageV(), "V")
+                + " the rule asks for " + Words.quantity(rule.leastRatedVoltageV(), "V") + " at least.";
+        return leastRating.judged(rule.leastRatedVoltageV(), ratedV, corner, index, sentence, new Explanation(
+                "The team's rule for low voltages asks for a higher rating.", name + " falls under it.",
+                "A part rated for more. The rule's source: " + rule.source() + "."), null);
+    }
+}
