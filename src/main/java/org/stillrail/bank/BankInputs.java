@@ -2,7 +2,6 @@ package org.stillrail.bank;
 
 import java.util.List;
 import org.springframework.stereotype.Component;
-import org.stillrail.electrical.capacitor.OperatingPoint;
 import org.stillrail.electrical.evaluation.BranchInput;
 import org.stillrail.electrical.evaluation.EvaluationInput;
 import org.stillrail.electrical.evaluation.ModelInput;
@@ -46,7 +45,7 @@ public class BankInputs {
         }
         Part part = library.findRevision(branch.partRevisionId()).orElseThrow();
         PartDocument document = part.document();
-        PartModel model = models.of(document, OperatingPoint.REFERENCE);
+        PartModel model = models.of(document);
         return new BranchInput(branch.label(), branch.count(), document.partNumber(), document.technology(), document.ratedVoltageV(),
                 ModelInput.of(model.model()), branch.mounting(), branch.shared(), model.source(), model.measured());
     }

@@ -5,11 +5,15 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
+import org.stillrail.electrical.capacitor.Ageing;
+import org.stillrail.electrical.capacitor.CeramicCode;
+import org.stillrail.electrical.capacitor.Characteristics;
 import org.stillrail.electrical.capacitor.DatasheetModel;
 import org.stillrail.electrical.capacitor.Estimates;
 import org.stillrail.electrical.capacitor.ImpedanceModel;
 import org.stillrail.electrical.capacitor.LossFigures;
 import org.stillrail.electrical.capacitor.OperatingPoint;
+import org.stillrail.electrical.capacitor.SweepFamily;
 import org.stillrail.electrical.capacitor.TableModel;
 import org.stillrail.web.Quantity;
 
@@ -23,21 +27,55 @@ public class PartModels {
         this.sweeps = sweeps;
     }
 
-    /** The model that a revision of a part has chosen, at an operating point. */
-    public PartModel of(PartDocument part, OperatingPoint point) {
+    /** The model that a revision of a part has chosen. */
+    public PartModel of(PartDocument part) {
         if (part.model().kind() == ModelChoice.Kind.SWEEP) {
-            return ofSweep(sweeps.find(part.model().sweepId()).orElseThrow());
+            return ofSweep(part, sweeps.find(part.model().sweepId()).orElseThrow());
         }
         return ofDatasheet(part);
     }
 
-    /** A measured curve as it is. */
-    PartModel ofSweep(Sweep sweep) {
+    /** A measured curve, with the other sweeps of the same sample to interpolate between. */
+    PartModel ofSweep(PartDocument part, Sweep chosen) {
+        List<SweepFamily.Member> members = new ArrayList<>();
+        members.add(member(chosen));
+        if (chosen.provenance().sample() != null) {
+            sweeps.ofPart(chosen.partId()).stream()
+                    .filter(other -> chosen.provenance().sample().equals(other.provenance().sample()))
+                    .map(PartModels::member)
+                    .filter(other -> members.stream().noneMatch(known -> sameBiasAndTemperature(known, other)))
+                    .forEach(members::add);
+        }
+        String sample = chosen.provenance().sample() == null ? "" : ", sample " + chosen.provenance().sample();
+        return new PartModel(new SweepFamily(members), testFrequencyHz(part), part.capacitanceF(), characteristics(part), true,
+                "measured: " + chosen.fileName() + sample, List.of());
+    }
+
+    private static boolean sameBiasAndTemperature(SweepFamily.Member a, SweepFamily.Member b) {
+        return Math.abs(a.point().biasV()) == Math.abs(b.point().biasV()) && a.point().temperatureC() == b.point().temperatureC();
+    }
+
+    private static SweepFamily.Member member(Sweep sweep) {
         SweepDocument document = sweep.document();
-        ImpedanceModel model = TableModel.of(document.frequencyHz(), document.resistanceOhm(), document.reactanceOhm());
         SweepProvenance provenance = document.provenance();
-        String sample = provenance.sample() == null ? "" : ", sample " + provenance.sample();
-        return new PartModel(model, true, "measured: " + sweep.fileName() + sample, List.of());
+        ImpedanceModel model = TableModel.of(document.frequencyHz(), document.resistanceOhm(), document.reactanceOhm());
+        return new SweepFamily.Member(
+                new OperatingPoint(provenance.biasV(), provenance.temperatureC(), provenance.hoursSinceSoldering()), model);
+    }
+
+    /** The capacitance is stated where the loss tangent is, or where it usually is for the technology. */
+    private static double testFrequencyHz(PartDocument part) {
+        return figure(part, LossFigure.Kind.LOSS_TANGENT).map(LossFigure::frequencyHz)
+                .orElse(Estimates.lossTangentFrequencyHz(part.technology()));
+    }
+
+    /** Drawn curves first, then what the class code promises. */
+    private static Characteristics characteristics(PartDocument part) {
+        PartCharacteristics known = part.characteristics();
+        CeramicCode code = CeramicCode.find(part.dielectricCode()).orElse(null);
+        Ageing usual = code == null ? null : code.usualAgeingPercent().map(band -> Ageing.ofPercentPerDecade(band.typical())).orElse(null);
+        return new Characteristics(known.capacitanceOverBias(), known.capacitanceOverTemperature(), code,
+                known.ageing() == null ? usual : known.ageing(), known.resistance(), known.endOfLife());
     }
 
     /** What the datasheet's figures say, with estimates where it is silent. */
@@ -56,7 +94,9 @@ public class PartModels {
         LossFigures figures = new LossFigures(part.capacitanceF(), lossTangent, tangentHz,
                 esr.map(LossFigure::value).orElse(null), esr.map(LossFigure::frequencyHz).orElse(null));
         String source = part.datasheet() == null ? "datasheet figures without a reference" : "datasheet: " + part.datasheet();
-        return new PartModel(DatasheetModel.of(figures, inductanceH), false, source, List.copyOf(estimates));
+        SweepFamily.Member sheet = new SweepFamily.Member(OperatingPoint.REFERENCE, DatasheetModel.of(figures, inductanceH));
+        return new PartModel(new SweepFamily(List.of(sheet)), tangentHz, part.capacitanceF(), characteristics(part), false, source,
+                List.copyOf(estimates));
     }
 
     private static double inductance(PartDocument part, List<String> estimates) {
