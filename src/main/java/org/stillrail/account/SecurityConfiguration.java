@@ -91,7 +91,7 @@ class SecurityConfiguration {
                                 (isFromScript(request) ? signedOut : signIn).commence(request, response, reason))
                         .accessDeniedHandler((request, response, reason) -> {
                             refusals.note(request, reason);
-                            response.sendError(HttpStatus.FORBIDDEN.value());
+                            response.sendError(HttpStatus.FORBIDDEN.value(), Refusals.sentence(reason));
                         }))
                 .headers(SecurityConfiguration::headers)
                 .build();
