@@ -47,6 +47,11 @@ public class BankInputs {
         PartDocument document = part.document();
         PartModel model = models.of(document);
         return new BranchInput(branch.label(), branch.count(), document.partNumber(), document.technology(), document.ratedVoltageV(),
-                ModelInput.of(model.model()), branch.mounting(), branch.shared(), model.source(), model.measured());
+                ModelInput.of(model.model()), branch.mounting(), branch.shared(), model.source(), model.measured())
+                .withSize(document.heightM(), areaM2(document), document.cost());
+    }
+
+    private static Double areaM2(PartDocument part) {
+        return part.lengthM() == null || part.widthM() == null ? null : part.lengthM() * part.widthM();
     }
 }

@@ -53,11 +53,17 @@ class ReviewWriter {
             UUID revisionId, Evaluation evaluation, List<Concession> concessions, String remark, CurrentPerson person, OffsetDateTime at) {
         Bank bank = banks.lock(revisionId);
         rules.require(ReviewStep.SUBMITTED, bank, person);
+        return freeze(bank, evaluation, concessions, remark, person, at);
+    }
+
+    /** The writing of a submission by whoever may submit; also of one that was overtaken since, which only the demo tells. */
+    Snapshot freeze(
+            Bank bank, Evaluation evaluation, List<Concession> concessions, String remark, CurrentPerson person, OffsetDateTime at) {
         requireFitting(bank, evaluation, concessions, at);
         Snapshot snapshot = maker.make(bank, evaluation, concessions, remark, person, at);
         take(ReviewStep.SUBMITTED, bank, person, at, remark);
         snapshots.insert(snapshot);
-        concessions.forEach(concession -> rows.add(revisionId, concession));
+        concessions.forEach(concession -> rows.add(bank.revision().id(), concession));
         record("bank submitted", bank, person, Map.of("snapshot", snapshot.id(), "sha256", snapshot.sha256(), "concessions",
                 concessions.stream().map(concession -> concession.requirement().id()).sorted().toList()));
         return snapshot;
