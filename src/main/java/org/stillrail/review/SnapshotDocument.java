@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
+import org.stillrail.electrical.evaluation.EvaluationFigures;
 import org.stillrail.electrical.evaluation.EvaluationInput;
 import org.stillrail.electrical.requirement.Requirement;
 
@@ -21,7 +22,7 @@ record SnapshotDocument(
         List<PartIdentity> parts,
         List<Conceded> concessions,
         EvaluationInput input,
-        SnapshotResult result) {
+        EvaluationFigures result) {
 
     static final int FORMAT = 1;
 

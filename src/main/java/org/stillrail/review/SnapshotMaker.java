@@ -12,6 +12,7 @@ import org.stillrail.bank.BranchDocument;
 import org.stillrail.document.CanonicalJson;
 import org.stillrail.document.Revision;
 import org.stillrail.electrical.evaluation.Evaluation;
+import org.stillrail.electrical.evaluation.EvaluationFigures;
 import org.stillrail.library.Library;
 import org.stillrail.library.ModelChoice;
 import org.stillrail.library.Part;
@@ -42,7 +43,7 @@ class SnapshotMaker {
                         .map(id -> part(library.findRevision(id).orElseThrow())).toList(),
                 concessions.stream().map(SnapshotDocument.Conceded::of).toList(),
                 evaluation.input(),
-                SnapshotResult.of(evaluation));
+                EvaluationFigures.of(evaluation));
         return Snapshot.of(bank.revision().id(), CanonicalJson.write(document).getBytes(StandardCharsets.UTF_8),
                 evaluation.input().methodVersion(), at);
     }

@@ -16,6 +16,10 @@ record SnapshotView(
         Snapshot snapshot, Bank bank, boolean intact, SnapshotDocument document, String unreadable, List<Signed> signatures,
         Recomputation recomputation) {
 
+    public List<FigureLine> figures() {
+        return FigureLine.of(document.result());
+    }
+
     /** @param holds whether the signature is as it was given, and for these bytes */
     record Signed(Signature signature, boolean holds) {
     }
