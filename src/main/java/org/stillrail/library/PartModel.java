@@ -17,12 +17,13 @@ import org.stillrail.electrical.capacitor.SweepFamily;
  * @param testFrequencyHz     where the capacitance is stated
  * @param nominalCapacitanceF of the datasheet
  * @param measured            whether it rests on a sweep rather than on a datasheet
+ * @param samples             of the part that were measured, null where it rests on the datasheet
  * @param source              in words: which sweep or which page
  * @param estimates           what was assumed because the datasheet is silent, in sentences
  */
 public record PartModel(
         SweepFamily family, double testFrequencyHz, double nominalCapacitanceF, Characteristics characteristics, boolean measured,
-        String source, List<String> estimates) {
+        Integer samples, String source, List<String> estimates) {
 
     /** The part as it stands in its sweep or its datasheet, nothing bent. */
     public ImpedanceModel model() {

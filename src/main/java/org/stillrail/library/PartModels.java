@@ -3,6 +3,7 @@ package org.stillrail.library;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
 import org.stillrail.electrical.capacitor.Ageing;
@@ -47,8 +48,14 @@ public class PartModels {
                     .forEach(members::add);
         }
         String sample = chosen.provenance().sample() == null ? "" : ", sample " + chosen.provenance().sample();
-        return new PartModel(new SweepFamily(members), testFrequencyHz(part), part.capacitanceF(), characteristics(part), true,
+        return new PartModel(new SweepFamily(members), testFrequencyHz(part), part.capacitanceF(), characteristics(part), true, samples(chosen),
                 "measured: " + chosen.fileName() + sample, List.of());
+    }
+
+    /** How many samples of the part were measured at all: they back the chosen one. */
+    private int samples(Sweep chosen) {
+        return (int) Math.max(1, sweeps.ofPart(chosen.partId()).stream()
+                .map(sweep -> sweep.provenance().sample()).filter(Objects::nonNull).distinct().count());
     }
 
     private static boolean sameBiasAndTemperature(SweepFamily.Member a, SweepFamily.Member b) {
@@ -95,7 +102,7 @@ public class PartModels {
                 esr.map(LossFigure::value).orElse(null), esr.map(LossFigure::frequencyHz).orElse(null));
         String source = part.datasheet() == null ? "datasheet figures without a reference" : "datasheet: " + part.datasheet();
         SweepFamily.Member sheet = new SweepFamily.Member(OperatingPoint.REFERENCE, DatasheetModel.of(figures, inductanceH));
-        return new PartModel(new SweepFamily(List.of(sheet)), tangentHz, part.capacitanceF(), characteristics(part), false, source,
+        return new PartModel(new SweepFamily(List.of(sheet)), tangentHz, part.capacitanceF(), characteristics(part), false, null, source,
                 List.copyOf(estimates));
     }
 
@@ -110,6 +117,11 @@ public class PartModels {
         double estimate = Estimates.inductanceH(part.technology());
         estimates.add("ESL is not given: taken as " + Quantity.format(estimate, "H") + ", usual for " + part.technology().label() + ".");
         return estimate;
+    }
+
+    /** The loss figure that a datasheet's model rests on: its ESR, or its loss tangent where no ESR is stated. */
+    public static Optional<LossFigure> esrFigure(PartDocument part) {
+        return figure(part, LossFigure.Kind.ESR).or(() -> figure(part, LossFigure.Kind.LOSS_TANGENT));
     }
 
     /** The figure that a design rests on: a typical one before a maximum, and a minimum only where nothing else is given. */

@@ -105,7 +105,7 @@ class CalculationAppTest {
 
     @Test
     void otherMethodsAddressesAndTypesHaveTheirStatus() throws Exception {
-        HttpResponse<String> get = send(as(Role.ENGINEER, CALCULATIONS + "impedance").GET());
+        HttpResponse<String> get = send(as(Role.ENGINEER, CALCULATIONS + "impedance").header("Accept", "application/json").GET());
         problem(get, 405);
         assertThat(get.headers().firstValue("Allow")).hasValue("POST");
         problem(send(as(Role.ENGINEER, CALCULATIONS + "nothing").POST(body("{}"))), 404);
@@ -119,7 +119,8 @@ class CalculationAppTest {
     @ParameterizedTest
     @ValueSource(strings = {"", "[]", "{} {}", "{\"bank\": {\"bank\": 1}}"})
     void badInputIs400(String text) throws Exception {
-        JsonNode problem = problem(send(as(Role.ENGINEER, CALCULATIONS + "impedance").POST(body(text))), 400);
+        JsonNode problem = problem(send(as(Role.ENGINEER, CALCULATIONS + "impedance")
+                .header("Accept", "application/json").POST(body(text))), 400);
         assertThat(problem.get("errors")).isNotEmpty();
         assertThat(problem.get("instance").stringValue()).isEqualTo(CALCULATIONS + "impedance");
     }
