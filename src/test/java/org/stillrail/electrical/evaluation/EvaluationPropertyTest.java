@@ -6,6 +6,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Scale;
 import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.electrical.requirement.Verdict;
 
@@ -21,7 +22,7 @@ class EvaluationPropertyTest {
     /** Ideal capacitances add up, so ripple and |Z| fall with each one. */
     @Property(tries = 40)
     void onePartMoreNeverRaisesTheRippleOfPureCapacitances(
-            @ForAll @DoubleRange(min = 1e-6, max = 1e-3) double first, @ForAll @DoubleRange(min = 1e-6, max = 1e-3) double second,
+            @ForAll @Scale(11) @DoubleRange(min = 1e-6, max = 1e-3) double first, @ForAll @Scale(11) @DoubleRange(min = 1e-6, max = 1e-3) double second,
             @ForAll @IntRange(min = 1, max = 8) int count) {
         EvaluationInput before = Rails.input(Rails.rippleOnly(0.05), Rails.inline("a", count, first, 0, 0), Rails.inline("b", 1, second, 0, 0));
         EvaluationInput after = before.withCount(0, count + 1);
@@ -32,8 +33,8 @@ class EvaluationPropertyTest {
     /** Equal parts alone scale the whole impedance by their number. */
     @Property(tries = 40)
     void rippleOfEqualPartsFallsWithTheirNumber(
-            @ForAll @DoubleRange(min = 1e-6, max = 1e-3) double c, @ForAll @DoubleRange(min = 1e-3, max = 0.1) double r,
-            @ForAll @DoubleRange(min = 1e-10, max = 1e-8) double l, @ForAll @IntRange(min = 1, max = 8) int count) {
+            @ForAll @Scale(11) @DoubleRange(min = 1e-6, max = 1e-3) double c, @ForAll @Scale(11) @DoubleRange(min = 1e-3, max = 0.1) double r,
+            @ForAll @Scale(11) @DoubleRange(min = 1e-10, max = 1e-8) double l, @ForAll @IntRange(min = 1, max = 8) int count) {
         EvaluationInput one = Rails.input(Rails.rippleOnly(0.05), Rails.inline("a", 1, c, r, l));
         double single = value(one, Requirement.RIPPLE);
         assertThat(value(one.withCount(0, count), Requirement.RIPPLE) * count).isBetween(single * (1 - ROUNDING), single * (1 + ROUNDING));
@@ -41,8 +42,8 @@ class EvaluationPropertyTest {
 
     @Property(tries = 40)
     void aMarginIsPositiveExactlyWhereTheVerdictIsMet(
-            @ForAll @DoubleRange(min = 1e-6, max = 1e-3) double c, @ForAll @DoubleRange(min = 1e-3, max = 0.1) double r,
-            @ForAll @DoubleRange(min = 1e-4, max = 0.1) double limitV) {
+            @ForAll @Scale(11) @DoubleRange(min = 1e-6, max = 1e-3) double c, @ForAll @Scale(11) @DoubleRange(min = 1e-3, max = 0.1) double r,
+            @ForAll @Scale(11) @DoubleRange(min = 1e-4, max = 0.1) double limitV) {
         EvaluationInput input = Rails.input(Rails.rippleOnly(limitV), Rails.inline("a", 1, c, r, 1e-9));
         for (Verdict verdict : Verdicts.of(input, Corner.of(input.rail())).verdicts()) {
             if (verdict.margin() != null) {

@@ -67,14 +67,15 @@ class LoopVerdictsTest {
         assertThat(notMet.span().toHz()).isCloseTo(CROSSOVER_HZ * 3, within(10.0));
     }
 
-    /** The two branches resonate at 94 kHz, within three times the crossover. */
-    private static EvaluationInput ringing(double ceramicOhm) {
-        return Rails.input(oneInput(), Rails.inline("bulk", 1, 680e-6, 0.001, 60e-9), Rails.inline("flat", 1, 50e-6, ceramicOhm, 0.5e-9));
+    /** Bulk inductance and flat capacitance resonate near 33 kHz, between a third of the crossover at 60 kHz and the crossover. */
+    private static EvaluationInput ringing(double flatOhm) {
+        RailFigures rail = Rails.with(oneInput(), Rails.converter(Rails.placed(60e3, 60)));
+        return Rails.input(rail, Rails.inline("bulk", 1, 2e-3, 0.002, 60e-9), Rails.inline("flat", 1, 470e-6, flatOhm, 1e-9));
     }
 
     @Test
     void aRingInTheDampingBandIsNotMetWhateverTheLoopSays() {
-        Verdict verdict = Evaluation.evaluate(ringing(0.002)).verdict(Requirement.DAMPING);
+        Verdict verdict = Evaluation.evaluate(ringing(0.001)).verdict(Requirement.DAMPING);
         assertThat(verdict.outcome()).isEqualTo(Outcome.NOT_MET);
         assertThat(verdict.limit()).isEqualTo(1);
         assertThat(verdict.value()).isGreaterThan(1);
@@ -83,7 +84,7 @@ class LoopVerdictsTest {
 
     @Test
     void resistanceInTheRingMakesItHarmless() {
-        Evaluation evaluation = Evaluation.evaluate(ringing(0.08));
+        Evaluation evaluation = Evaluation.evaluate(ringing(0.03));
         assertThat(evaluation.verdict(Requirement.DAMPING).limit()).isEqualTo(TeamSettings.DEFAULT.largestSensitivityPeak());
     }
 
