@@ -5,6 +5,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
 import org.springframework.http.converter.HttpMessageNotReadableException;
@@ -22,31 +23,42 @@ class CalculationErrors {
     private static final String BUSY_SECONDS = "5";
 
     @ExceptionHandler
-    ProblemDetail badInput(BadInputException refused) {
+    ResponseEntity<ProblemDetail> badInput(BadInputException refused) {
         return badInput(refused.problems());
     }
 
-    private static ProblemDetail badInput(List<FieldProblem> problems) {
-        ProblemDetail problem = ProblemDetail.forStatusAndDetail(HttpStatus.BAD_REQUEST, problems.size() == 1
-                ? problems.get(0).field() + " " + problems.get(0).message()
-                : problems.size() + " fields are wrong");
+    private static ResponseEntity<ProblemDetail> badInput(List<FieldProblem> problems) {
+        ProblemDetail problem = ProblemDetail.forStatusAndDetail(HttpStatus.BAD_REQUEST, summary(problems));
         problem.setProperty("errors", problems);
-        return problem;
+        return answer(problem);
+    }
+
+    private static String summary(List<FieldProblem> problems) {
+        if (problems.size() > 1) {
+            return problems.size() + " fields are wrong";
+        }
+        FieldProblem problem = problems.get(0);
+        return (problem.field().equals(FieldProblem.BODY) ? "The request" : problem.field()) + " " + problem.message();
+    }
+
+    /** Said in full, for a caller who accepts plain JSON only would get it under that name. */
+    private static ResponseEntity<ProblemDetail> answer(ProblemDetail problem) {
+        return ResponseEntity.status(problem.getStatus()).contentType(MediaType.APPLICATION_PROBLEM_JSON).body(problem);
     }
 
     /** Only an empty body ends here: everything else is read by {@link RequestBodies}. */
     @ExceptionHandler
-    ProblemDetail noBody(HttpMessageNotReadableException refused) {
+    ResponseEntity<ProblemDetail> noBody(HttpMessageNotReadableException refused) {
         return badInput(List.of(new FieldProblem(FieldProblem.BODY, "is empty; a JSON object is expected")));
     }
 
     @ExceptionHandler
-    ProblemDetail tooLarge(BodyTooLargeException refused) {
-        return ProblemDetail.forStatusAndDetail(HttpStatus.CONTENT_TOO_LARGE, refused.getMessage());
+    ResponseEntity<ProblemDetail> tooLarge(BodyTooLargeException refused) {
+        return answer(ProblemDetail.forStatusAndDetail(HttpStatus.CONTENT_TOO_LARGE, refused.getMessage()));
     }
 
     @ExceptionHandler
-    ProblemDetail noForm(MultipartException refused) {
+    ResponseEntity<ProblemDetail> noForm(MultipartException refused) {
         return badInput(List.of(new FieldProblem(FieldProblem.BODY, "cannot be read as multipart/form-data")));
     }
 
@@ -57,12 +69,13 @@ class CalculationErrors {
         }
         return ResponseEntity.status(HttpStatus.SERVICE_UNAVAILABLE)
                 .header(HttpHeaders.RETRY_AFTER, BUSY_SECONDS)
+                .contentType(MediaType.APPLICATION_PROBLEM_JSON)
                 .body(ProblemDetail.forStatusAndDetail(HttpStatus.SERVICE_UNAVAILABLE, refused.getMessage()));
     }
 
     /** The physics checks its arguments too, and its messages name them. */
     @ExceptionHandler
-    ProblemDetail outOfRange(IllegalArgumentException refused) {
+    ResponseEntity<ProblemDetail> outOfRange(IllegalArgumentException refused) {
         return badInput(List.of(new FieldProblem(FieldProblem.BODY, "is refused: " + refused.getMessage())));
     }
 

@@ -14,7 +14,8 @@ record FitAnswer(
         @Schema(description = "In the unit of the quantity times s") double proportional,
         @Schema(description = "%, largest complex error over |Z| at the table's points") double worstRelativeErrorPercent,
         @Schema(description = "%, root mean square of the same") double rmsRelativeErrorPercent,
-        @Schema(description = "%, largest error of Re Z over Re Z") double worstResistanceErrorPercent,
+        @Schema(description = "%, largest error of Re Z over Re Z; null where the table has next to no resistance", nullable = true)
+        Double worstResistanceErrorPercent,
         @Schema(description = "True only where an exact test found Re Z nowhere negative") boolean passive,
         boolean stable,
         List<String> warnings) implements CalculationAnswer {

@@ -53,7 +53,7 @@ class FitCalculation {
                 fit.proportional(),
                 fit.worstRelativeErrorPercent(),
                 fit.rmsRelativeErrorPercent(),
-                fit.worstResistanceErrorPercent(),
+                Finite.orNull(fit.worstResistanceErrorPercent()),
                 fit.passive(),
                 fit.stable(),
                 warnings);

@@ -8,12 +8,16 @@ import io.swagger.v3.oas.models.info.Info;
 import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.media.Schema;
+import io.swagger.v3.oas.models.media.StringSchema;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.security.SecurityRequirement;
 import io.swagger.v3.oas.models.security.SecurityScheme;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import org.springdoc.core.customizers.OpenApiCustomizer;
 import org.springdoc.core.customizers.OperationCustomizer;
 import org.springframework.context.annotation.Bean;
@@ -28,13 +32,13 @@ class OpenApiConfiguration {
     private static final String TOKEN = "token";
     private static final String PROBLEM = "Problem";
 
-    private static final Map<String, String> REFUSALS = Map.of(
+    private static final Map<String, String> REFUSALS = new TreeMap<>(Map.of(
             "400", "Bad input; errors names every wrong field by its JSON path",
             "401", "No token, or a token that is not known",
             "403", "The owner of the token holds none of the roles engineer, librarian and reviewer",
             "413", "The body is over its limit",
             "415", "Another content type than the one described",
-            "503", "The calculation took too long or too many wait; the detail says which");
+            "503", "The calculation took too long or too many wait; the detail says which"));
 
     @Bean
     OpenAPI description() {
@@ -60,6 +64,37 @@ class OpenApiConfiguration {
     @Bean
     OpenApiCustomizer problemSchema() {
         return api -> ModelConverters.getInstance().readAll(ProblemBody.class).forEach(api.getComponents()::addSchemas);
+    }
+
+    /**
+     * A choice by kind refers to its members; the generator makes the members refer back to the choice, which no validator can
+     * follow. Here each member becomes an object of its own with its kind.
+     */
+    @Bean
+    OpenApiCustomizer plainChoices() {
+        return api -> List.copyOf(api.getComponents().getSchemas().keySet()).forEach(name -> {
+            Schema<?> choice = schema(api, name);
+            if (choice.getDiscriminator() != null) {
+                choice.setProperties(null);
+                choice.setRequired(null);
+                choice.getDiscriminator().getMapping().forEach((kind, reference) ->
+                        makePlain(schema(api, reference.substring(reference.lastIndexOf('/') + 1)), kind));
+            }
+        });
+    }
+
+    private static Schema<?> schema(OpenAPI api, String name) {
+        return api.getComponents().getSchemas().get(name);
+    }
+
+    private static void makePlain(Schema<?> member, String kind) {
+        Schema<?> own = member.getAllOf().get(member.getAllOf().size() - 1);
+        member.setAllOf(null);
+        member.setType("object");
+        member.setTypes(Set.of("object"));
+        member.addProperty("kind", new StringSchema().addEnumItem(kind));
+        own.getProperties().forEach(member::addProperty);
+        member.addRequiredItem("kind");
     }
 
     @Bean

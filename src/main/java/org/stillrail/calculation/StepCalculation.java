@@ -18,6 +18,8 @@ import org.stillrail.electrical.step.StepResult;
 @Component
 class StepCalculation {
 
+    private static final String FROM = "load.fromA";
+
     private final BankResolver resolver;
     private final Computing computing;
 
@@ -59,7 +61,8 @@ class StepCalculation {
         } catch (StepBudgetException e) {
             throw NoAnswerException.tooMuch(e.getMessage());
         } catch (StepRefusedException e) {
-            throw new BadInputException(e.getMessage().startsWith("load.fromA") ? "load.fromA" : FieldProblem.BODY, e.getMessage());
+            String field = e.getMessage().startsWith(FROM) ? FROM : "converter";
+            throw new BadInputException(field, "is refused: " + e.getMessage());
         } catch (LosslessResonanceException e) {
             throw new BadInputException("bank", e.getMessage());
         }

@@ -1,9 +1,11 @@
 package org.stillrail.calculation;
 
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.springframework.web.multipart.MaxUploadSizeExceededException;
 import org.springframework.web.multipart.MultipartFile;
@@ -93,12 +95,14 @@ class SweepConversion {
     }
 
     private static Fixture fixture(String label, FieldProblems problems) {
-        try {
-            return Fixture.of(label == null ? "" : label);
-        } catch (IllegalArgumentException e) {
-            problems.add(FIXTURE, label == null ? "is required: " + e.getMessage() : e.getMessage());
-            return null;
+        for (Fixture fixture : Fixture.values()) {
+            if (fixture.label().equals(label)) {
+                return fixture;
+            }
         }
+        String known = Arrays.stream(Fixture.values()).map(Fixture::label).collect(Collectors.joining(", "));
+        problems.add(FIXTURE, label == null ? "is required: one of " + known : "must be one of " + known);
+        return null;
     }
 
     private static ColumnMapping columns(String text, FieldProblems problems) {

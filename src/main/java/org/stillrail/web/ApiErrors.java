@@ -2,6 +2,7 @@ package org.stillrail.web;
 
 import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
+import org.springframework.http.MediaType;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.ErrorResponse;
@@ -21,7 +22,10 @@ class ApiErrors {
     ResponseEntity<ProblemDetail> refused(ServletException refused, HttpServletRequest request) throws ServletException {
         String path = request.getRequestURI().substring(request.getContextPath().length());
         if (refused instanceof ErrorResponse response && path.startsWith(API)) {
-            return ResponseEntity.status(response.getStatusCode()).headers(response.getHeaders()).body(response.getBody());
+            return ResponseEntity.status(response.getStatusCode())
+                    .headers(response.getHeaders())
+                    .contentType(MediaType.APPLICATION_PROBLEM_JSON)
+                    .body(response.getBody());
         }
         throw refused;
     }

@@ -3,6 +3,7 @@ package org.stillrail.calculation;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -54,7 +55,7 @@ class BadInputTest {
         "capacitanceF, null, required"
     })
     void figuresOfAModelAreNamed(String field, String value, String message) {
-        Map<String, String> figures = new java.util.LinkedHashMap<>(
+        Map<String, String> figures = new LinkedHashMap<>(
                 Map.of("capacitanceF", "1e-5", "resistanceOhm", "0.01", "inductanceH", "1e-9"));
         figures.put(field, value);
         String model = "{\"kind\": \"series-rlc\", " + figures.entrySet().stream()

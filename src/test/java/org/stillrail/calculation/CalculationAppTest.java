@@ -9,13 +9,22 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.Arrays;
 import java.util.List;
+import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
+import org.springframework.security.core.context.SecurityContextHolder;
+import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.Role;
+import org.stillrail.electrical.capacitor.Technology;
+import org.stillrail.library.Library;
+import org.stillrail.library.LossFigure;
+import org.stillrail.library.ModelChoice;
+import org.stillrail.library.PartDocument;
 import org.stillrail.support.AppTest;
 import org.stillrail.support.TestPeople;
 import tools.jackson.databind.JsonNode;
@@ -34,6 +43,9 @@ class CalculationAppTest {
 
     @Autowired
     private TestPeople people;
+
+    @Autowired
+    private Library library;
 
     private final HttpClient client = HttpClient.newHttpClient();
 
@@ -93,7 +105,7 @@ class CalculationAppTest {
 
     @Test
     void otherMethodsAddressesAndTypesHaveTheirStatus() throws Exception {
-        HttpResponse<String> get = send(as(Role.ENGINEER, CALCULATIONS + "impedance").GET());
+        HttpResponse<String> get = send(as(Role.ENGINEER, CALCULATIONS + "impedance").header("Accept", "application/json").GET());
         problem(get, 405);
         assertThat(get.headers().firstValue("Allow")).hasValue("POST");
         problem(send(as(Role.ENGINEER, CALCULATIONS + "nothing").POST(body("{}"))), 404);
@@ -107,7 +119,8 @@ class CalculationAppTest {
     @ParameterizedTest
     @ValueSource(strings = {"", "[]", "{} {}", "{\"bank\": {\"bank\": 1}}"})
     void badInputIs400(String text) throws Exception {
-        JsonNode problem = problem(send(as(Role.ENGINEER, CALCULATIONS + "impedance").POST(body(text))), 400);
+        JsonNode problem = problem(send(as(Role.ENGINEER, CALCULATIONS + "impedance")
+                .header("Accept", "application/json").POST(body(text))), 400);
         assertThat(problem.get("errors")).isNotEmpty();
         assertThat(problem.get("instance").stringValue()).isEqualTo(CALCULATIONS + "impedance");
     }
@@ -146,6 +159,31 @@ class CalculationAppTest {
     }
 
     @Test
+    void partOfTheLibraryLendsItsModel() throws Exception {
+        PartDocument part = new PartDocument("CALC-100U", "Invented Parts", Technology.POLYMER_ALUMINIUM, 100e-6, null, 16,
+                List.of(new LossFigure(LossFigure.Kind.ESR, 0.02, 100e3, LossFigure.Bound.TYPICAL)), 2e-9, null, null, null, null, null,
+                null, null, null, null, null, null, null, ModelChoice.DATASHEET, null, null);
+        propose(part, people.with(Role.ENGINEER));
+        HttpResponse<String> response = send(as(Role.ENGINEER, CALCULATIONS + "impedance").POST(body(Json.impedance(
+                Json.of("{'branches': [{'count': 1, 'part': 'CALC-100U'}]}"), Json.of("{'frequencyHz': [100000]}")))));
+        assertThat(response.statusCode()).as(response.body()).isEqualTo(200);
+        JsonNode answer = MAPPER.readTree(response.body());
+        assertThat(answer.get("resistanceOhm").get(0).doubleValue()).isCloseTo(0.02, Percentage.withPercentage(1e-6));
+        assertThat(answer.get("reactanceOhm").get(0).doubleValue())
+                .isCloseTo(2 * Math.PI * 1e5 * 2e-9 - 1 / (2 * Math.PI * 1e5 * 100e-6), Percentage.withPercentage(1e-6));
+    }
+
+    private void propose(PartDocument part, CurrentPerson author) {
+        SecurityContextHolder.getContext().setAuthentication(
+                UsernamePasswordAuthenticationToken.authenticated(author, null, author.getAuthorities()));
+        try {
+            library.propose(part, author);
+        } finally {
+            SecurityContextHolder.clearContext();
+        }
+    }
+
+    @Test
     void unknownPartIsNamed() throws Exception {
         JsonNode problem = problem(send(as(Role.ENGINEER, CALCULATIONS + "impedance").POST(body(Json.impedance(
                 Json.of("{'branches': [{'count': 1, 'part': 'NO-SUCH-PART'}]}"), Json.grid(1e3, 1e6, 10))))), 400);
@@ -169,7 +207,12 @@ class CalculationAppTest {
                 "DatasheetModel", "Grid", "OperatingPoint", "RippleRequest", "Current", "LoopRequest", "Converter", "Control",
                 "StepRequest", "FitRequest", "ImpedanceAnswer", "RippleAnswer", "LoopAnswer", "StepAnswer", "FitAnswer",
                 "SweepAnswer", "Problem");
-        assertThat(schemas.get("SeriesRlcModel").toString()).contains("capacitanceF").contains("kind");
+        JsonNode rlc = schemas.get("SeriesRlcModel");
+        assertThat(rlc.get("properties").propertyNames()).containsExactly("kind", "capacitanceF", "resistanceOhm", "inductanceH");
+        assertThat(rlc.get("properties").get("kind").get("enum").get(0).stringValue()).isEqualTo("series-rlc");
+        assertThat(rlc.get("required")).hasSize(4);
+        assertThat(rlc.has("allOf")).isFalse();
+        assertThat(schemas.get("Model").get("oneOf")).hasSize(3);
         assertThat(schemas.get("Branch").get("required").toString()).contains("count");
     }
 }
