@@ -98,6 +98,6 @@ final class DampingJudge implements Judge {
     }
 
     private static Span span(LoopBand band) {
-        return new Span(band.crossoverHz() / LoopBand.SPREAD, band.crossoverHz() * LoopBand.SPREAD);
+        return new Span(band.fromHz(), band.toHz());
     }
 }

@@ -9,9 +9,11 @@ import org.stillrail.electrical.curve.Extremum;
 import org.stillrail.electrical.curve.FrequencyGrid;
 
 /**
- * What the damping verdict looks at, from a third of to three times the crossover.
+ * What the damping verdict looks at, from a third of to three times the crossover. Where the loop crosses 1 more than once, so
+ * that its crossover is not the one that it was placed for, the band reaches round both.
  *
  * @param crossoverHz     null where the loop gain does not cross 1
+ * @param fromHz          the band, with {@code toHz}; 0 without a crossover
  * @param sensitivityPeak largest 1 / |1 + T| in the band, on {@value #POINTS_PER_DECADE} points a decade and the parabola through
  *                        the highest three; 0 without a crossover
  * @param peakHz          where
@@ -19,14 +21,15 @@ import org.stillrail.electrical.curve.FrequencyGrid;
  * @param esrAtCrossoverOhm Re Zbank, null without a crossover
  */
 record LoopBand(
-        Double crossoverHz, Double phaseMarginDeg, Double gainMarginDb, boolean stable, double sensitivityPeak, double peakHz,
+        Double crossoverHz, double fromHz, double toHz, Double phaseMarginDeg, Double gainMarginDb, boolean stable, double sensitivityPeak, double peakHz,
         Extremum worstRing, Double esrAtCrossoverOhm) {
 
     static final double SPREAD = 3;
     private static final int POINTS_PER_DECADE = 100;
     private static final double LOWEST_SHARE = 1e-4;
 
-    static LoopBand of(Bank bank, Converter converter) {
+    /** @param wantedHz the crossover that the compensator is placed for, null where it is given */
+    static LoopBand of(Bank bank, Converter converter, Double wantedHz) {
         double switchingHz = converter.stage().switchingHz();
         double from = LOWEST_SHARE * switchingHz;
         double to = SPREAD * switchingHz;
@@ -34,16 +37,16 @@ record LoopBand(
         LoopResult loop = Loop.of(bank, converter, FrequencyGrid.logSpaced(from, to, points));
         Double crossover = loop.crossoverHz();
         if (crossover == null) {
-            return new LoopBand(null, null, loop.gainMarginDb(), loop.stable(), 0, 0, null, null);
+            return new LoopBand(null, 0, 0, null, loop.gainMarginDb(), loop.stable(), 0, 0, null, null);
         }
-        double low = crossover / SPREAD;
-        double high = crossover * SPREAD;
+        double low = (wantedHz == null ? crossover : Math.min(crossover, wantedHz)) / SPREAD;
+        double high = (wantedHz == null ? crossover : Math.max(crossover, wantedHz)) * SPREAD;
         Extremum ring = bank.extrema(low, high).stream()
                 .filter(extremum -> extremum.kind() == Extremum.Kind.MAXIMUM)
                 .max(Comparator.comparing(Extremum::qualityFactor))
                 .orElse(null);
         double[] peak = peak(loop, low, high);
-        return new LoopBand(crossover, loop.phaseMarginDeg(), loop.gainMarginDb(), loop.stable(), peak[0], peak[1], ring, loop.esrAtCrossoverOhm());
+        return new LoopBand(crossover, low, high, loop.phaseMarginDeg(), loop.gainMarginDb(), loop.stable(), peak[0], peak[1], ring, loop.esrAtCrossoverOhm());
     }
 
     /** The largest value and its frequency: of the points inside the band, and of the straight line in log-log at its ends. */

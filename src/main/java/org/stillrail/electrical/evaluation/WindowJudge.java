@@ -28,8 +28,8 @@ final class WindowJudge implements Judge {
         if (rail.window() == null) {
             return form.notAsked();
         }
-        if (rail.converter().topology() != Topology.BUCK) {
-            return form.notModelled("Ripple and load step of a " + rail.converter().topology().label() + " converter are not modelled.");
+        if (figures.ripplePeakToPeakV() == null || rail.loadStep() != null && rail.converter().topology() != Topology.BUCK) {
+            return form.notModelled("Ripple or load step of a " + rail.converter().topology().label() + " converter is not modelled.");
         }
         double narrower = Math.min(rail.window().plusV(), rail.window().minusV());
         String corner = figures.corner().name();
@@ -56,6 +56,9 @@ final class WindowJudge implements Judge {
 
     /** Refused where the step or the ripple is asked for but not known. */
     static Tried<WindowShares> shares(RailFigures rail, CornerFigures figures) {
+        if (figures.ripplePeakToPeakV() == null) {
+            return Tried.refused("The ripple is not modelled");
+        }
         if (!figures.ripplePeakToPeakV().answered()) {
             return Tried.refused(figures.ripplePeakToPeakV().refusal());
         }

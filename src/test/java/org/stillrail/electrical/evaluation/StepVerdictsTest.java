@@ -3,15 +3,18 @@ package org.stillrail.electrical.evaluation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.stillrail.electrical.converter.Converter;
 import org.stillrail.electrical.converter.PowerStage;
-import org.stillrail.electrical.requirement.ConverterFigures;
+import org.stillrail.electrical.converter.VoltageMode;
+import org.stillrail.electrical.requirement.ControlFigures;
 import org.stillrail.electrical.requirement.InputRange;
 import org.stillrail.electrical.requirement.LoadStep;
 import org.stillrail.electrical.requirement.Outcome;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Requirement;
+import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.requirement.Verdict;
 import org.stillrail.electrical.requirement.VoltageWindow;
 import org.stillrail.electrical.step.Load;
@@ -78,7 +81,7 @@ class StepVerdictsTest {
     private static double deviation() {
         EvaluationInput input = Rails.sound().withRail(oneInput());
         PowerStage stage = new PowerStage(12, Rails.OUTPUT_V, 2.2e-6, 0.01, Rails.SWITCHING_HZ, 1);
-        Converter converter = new Converter(stage, new org.stillrail.electrical.converter.VoltageMode(1, 0.5 / Rails.SWITCHING_HZ),
+        Converter converter = new Converter(stage, new VoltageMode(1, 0.5 / Rails.SWITCHING_HZ),
                 Evaluation.evaluate(input).loop().compensator());
         StepResult up = respond(input, converter, 1, 5);
         StepResult down = respond(input, converter, 5, 1);
@@ -145,7 +148,7 @@ class StepVerdictsTest {
 
     @Test
     void aStepWithoutAControlLeavesTheWindowUnknown() {
-        RailFigures rail = Rails.with(oneInput(), Rails.converter((org.stillrail.electrical.requirement.ControlFigures) null));
+        RailFigures rail = Rails.with(oneInput(), Rails.converter((ControlFigures) null));
         Verdict verdict = Evaluation.evaluate(Rails.sound().withRail(rail)).verdict(Requirement.WINDOW);
         assertThat(verdict.outcome()).isEqualTo(Outcome.UNKNOWN);
         assertThat(verdict.margin()).isNull();
@@ -167,13 +170,27 @@ class StepVerdictsTest {
     }
 
     @Test
-    void aConverterOfAnotherKindIsNotModelled() {
-        ConverterFigures boost = Rails.converter(org.stillrail.electrical.requirement.Topology.BOOST);
-        RailFigures rail = Rails.with(Rails.with(Rails.everything(), boost), new InputRange(1.8, 2.5, 3));
+    void loopAndStepOfAnotherConverterAreNotModelledButItsRippleIs() {
+        RailFigures rail = Rails.with(Rails.with(Rails.everything(), Rails.converter(Topology.BOOST)), new InputRange(1.8, 2.5, 3));
         Evaluation evaluation = Evaluation.evaluate(Rails.sound().withRail(rail));
-        for (Requirement requirement : new Requirement[] {Requirement.DAMPING, Requirement.DEVIATION, Requirement.BULK_CHARGE}) {
+        for (Requirement requirement : List.of(Requirement.DAMPING, Requirement.DEVIATION, Requirement.BULK_CHARGE, Requirement.WINDOW)) {
             assertThat(evaluation.verdict(requirement).outcome()).isEqualTo(Outcome.NOT_MODELLED);
             assertThat(evaluation.verdict(requirement).sentence()).contains("boost");
         }
+        assertThat(evaluation.verdict(Requirement.RIPPLE).value()).isPositive();
+        assertThat(evaluation.verdict(Requirement.RIPPLE).corner()).isEqualTo("lowest input (1.8 V)");
+        assertThat(evaluation.claim().sentence()).contains("1 of 3 limits met");
+    }
+
+    @Test
+    void nothingOfAFlybackIsModelledButItsImpedance() {
+        RailFigures rail = Rails.with(Rails.everything(), Rails.converter(Topology.FLYBACK));
+        Evaluation evaluation = Evaluation.evaluate(Rails.sound().withRail(rail));
+        for (Requirement requirement : List.of(Requirement.RIPPLE, Requirement.QUIET_BAND, Requirement.DAMPING, Requirement.WINDOW)) {
+            assertThat(evaluation.verdict(requirement).outcome()).isEqualTo(Outcome.NOT_MODELLED);
+        }
+        assertThat(evaluation.verdict(Requirement.VOLTAGE_RATING).outcome()).isEqualTo(Outcome.UNKNOWN);
+        assertThat(evaluation.ripple()).isNull();
+        assertThat(evaluation.claim().fits()).isFalse();
     }
 }
