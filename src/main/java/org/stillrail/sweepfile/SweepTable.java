@@ -92,7 +92,8 @@ final class SweepTable {
         }
         double hz = number(row, frequency);
         if (hz < 0) {
-            throw new SweepFileException(row.number(), "the frequency " + Phrase.quoted(row.cell(frequency.number() - 1)) + " is negative");
+            throw new SweepFileException(row.number(),
+                    "the frequency " + Phrase.quoted(row.cell(frequency.number() - 1)) + " is negative");
         }
         values[0][size] = hz;
         values[1][size] = number(row, first);

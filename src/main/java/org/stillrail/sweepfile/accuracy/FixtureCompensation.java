@@ -5,16 +5,16 @@ import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
 
 /**
- * Takes the fixture out of a measured impedance by sweeps of the fixture open, shorted and loaded. Any fixture without sources turns
- * the part's impedance into the measured one by a function {@code (a Z + b) / (c Z + d)}, which its values at an open, a short
- * and one known load fix:
+ * Takes the fixture out of a measured impedance by sweeps of the fixture open, shorted and loaded. Any fixture without sources
+ * turns the part's impedance into the measured one by a function {@code (a Z + b) / (c Z + d)}, which its values at an open, a
+ * short and one known load fix:
  * <pre>
  * short            Z = Zm - Zs
  * open and short   Z = (Zm - Zs) (Zo - Zs) / (Zo - Zm)          exact for a series arm followed by a shunt arm
  * all three        Z = Zstd (Zo - Zl) (Zm - Zs) / ((Zl - Zs) (Zo - Zm))
  * </pre>
- * Derived here; the formulas are common practice for impedance analysers. Open and short are taken as ideal. The sweeps of the fixture may
- * have other frequencies than the measured one, but must cover its range.
+ * Derived here; the formulas are common practice for impedance analysers. Open and short are taken as ideal. The sweeps of the
+ * fixture may have other frequencies than the measured one, but must cover its range.
  */
 public final class FixtureCompensation {
 
@@ -27,7 +27,10 @@ public final class FixtureCompensation {
         return map(measured, (i, zm) -> zm.minus(zs[i]));
     }
 
-    /** @throws IllegalArgumentException where the fixture's sweeps do not cover the measured range, or the part cannot be told from the open */
+    /**
+     * @throws IllegalArgumentException where the fixture's sweeps do not cover the measured range, or where the part cannot be
+     *                                  told from the open
+     */
     public static Curve byOpenShort(Curve measured, Curve open, Curve shorted) {
         Complex[] zo = FixtureCurve.on(measured.grid(), open, "open");
         Complex[] zs = FixtureCurve.on(measured.grid(), shorted, "short");

@@ -6,8 +6,8 @@ import org.stillrail.electrical.curve.Curve;
 import org.stillrail.sweepfile.Fixture;
 
 /**
- * How far each point of a measured impedance may be from the truth. The error is a disc around Z in the complex plane, so that it falls on
- * the resistance in full: an ESR of 2 mohm under a reactance of 1 ohm is lost in one per cent of Z.
+ * How far each point of a measured impedance may be from the truth. The error is a disc around Z in the complex plane, so that
+ * it falls on the resistance in full: an ESR of 2 mohm under a reactance of 1 ohm is lost in one per cent of Z.
  */
 public final class ImpedanceUncertainty {
 

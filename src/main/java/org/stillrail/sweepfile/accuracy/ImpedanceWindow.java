@@ -47,7 +47,8 @@ public record ImpedanceWindow(double lowestOhm, double highestOhm) {
         return Math.exp((low + high) / 2);
     }
 
-    private static double edge(Fixture fixture, double referenceOhm, InstrumentAccuracy accuracy, double limit, double inside, double outside) {
+    private static double edge(Fixture fixture, double referenceOhm, InstrumentAccuracy accuracy, double limit, double inside,
+                               double outside) {
         if (error(fixture, outside, referenceOhm, accuracy) <= limit) {
             return outside;
         }

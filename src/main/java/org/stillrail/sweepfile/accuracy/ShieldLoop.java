@@ -5,14 +5,15 @@ import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
 
 /**
- * The ground loop of a shunt-through measurement: both cables' shields meet at the instrument, so a share of the part's current returns through
- * the shield of the receiving cable and its drop adds to what is measured. With shields R1, R2 and the inductance L round the loop
- * (of both shields and of chokes put over the cables), each shield fully coupled to its inner conductor,
+ * The ground loop of a shunt-through measurement: both cables' shields meet at the instrument, so a share of the part's current
+ * returns through the shield of the receiving cable and its drop adds to what is measured. With shields R1, R2 and the
+ * inductance L round the loop (of both shields and of chokes put over the cables), each shield fully coupled to its inner
+ * conductor,
  * <pre>
  * Z measured = Z + R1 R2 / (R1 + R2 + j w L)
  * </pre>
- * Derived here from the mesh equations; the test compares it with a nodal solution of the whole set-up. At low frequency the error is both
- * shields in parallel; it falls above {@code (R1 + R2) / (2 pi L)}.
+ * Derived here from the mesh equations; the test compares it with a nodal solution of the whole set-up. At low frequency the
+ * error is both shields in parallel; it falls above {@code (R1 + R2) / (2 pi L)}.
  *
  * @param sourceShieldOhm   shield of the cable from the source, connectors included; above 0
  * @param receiverShieldOhm likewise of the cable to the receiver
