@@ -1,20 +1,36 @@
-// The bank page: buttons that try a change in a card, and undo it.
+// The bank page: a remedy tried in place, and undone.
 (() => {
   'use strict';
 
+  const undo = document.createElement('p');
+  undo.className = 'notice';
+  undo.setAttribute('role', 'status');
+
+  function set(input, value) {
+    input.value = value;
+    input.dispatchEvent(new Event('input', { bubbles: true }));
+  }
+
   document.addEventListener('click', (event) => {
-    const button = event.target.closest('[data-set]');
-    if (!button) {
+    const button = event.target.closest('button[data-branch]');
+    const card = button && document.getElementById('card-' + button.dataset.branch);
+    const input = card && card.querySelector('input[name$=".count"]');
+    if (!input) {
       return;
     }
-    const input = document.getElementById(button.dataset.set);
-    if (input) {
-      const before = input.value;
-      input.value = button.dataset.value;
-      button.dataset.value = before;
-      button.textContent = button.dataset.tried === 'yes' ? button.dataset.words : 'undo';
-      button.dataset.tried = button.dataset.tried === 'yes' ? 'no' : 'yes';
-      input.dispatchEvent(new Event('input', { bubbles: true }));
-    }
+    const before = input.value;
+    undo.textContent = 'Tried: ' + before + ' → ' + button.dataset.count + ' in ' + card.querySelector('input[name$=".label"]').value
+      + '. It is kept when you save. ';
+    const back = document.createElement('button');
+    back.type = 'button';
+    back.className = 'quiet';
+    back.textContent = 'Undo';
+    back.addEventListener('click', () => {
+      set(input, before);
+      undo.remove();
+    });
+    undo.append(back);
+    document.getElementById('problems').after(undo);
+    set(input, button.dataset.count);
   });
 })();

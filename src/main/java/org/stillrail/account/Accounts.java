@@ -91,7 +91,7 @@ public class Accounts {
         }
         Person person = new Person(UUID.randomUUID(), userName, displayName, roles, true);
         people.insert(person, hash, changeDue, clock.instant());
-        note(actor, "person added", person, Map.of("userName", userName, "roles", RoleLabels.of(roles)));
+        note(actor, "person added", person, Map.of("name", displayName, "roles", RoleLabels.of(roles)));
         return person;
     }
 
@@ -147,7 +147,7 @@ public class Accounts {
         String hash = passwords.encode(wanted);
         transaction.executeWithoutResult(status -> {
             people.setPassword(person.id(), hash, false);
-            audit.record(person.userName(), "password changed", "person", person.id().toString(), Map.of());
+            audit.record(person.userName(), "password changed", "person", person.userName(), Map.of());
         });
         sessions.end(person.userName());
         return true;
@@ -181,6 +181,6 @@ public class Accounts {
     }
 
     private void note(String actor, String action, Person person, Map<String, ?> detail) {
-        audit.record(actor, action, "person", person.id().toString(), detail);
+        audit.record(actor, action, "person", person.userName(), detail);
     }
 }

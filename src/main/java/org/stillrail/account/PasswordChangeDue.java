@@ -16,7 +16,7 @@ class PasswordChangeDue implements WebMvcConfigurer {
     @Override
     public void addInterceptors(InterceptorRegistry registry) {
         registry.addInterceptor(new Interceptor())
-                .excludePathPatterns("/account/password", "/error", "/css/**", "/js/**", "/webjars/**", "/favicon.*");
+                .excludePathPatterns("/account/password", "/form-token", "/error", "/css/**", "/js/**", "/webjars/**", "/favicon.*");
     }
 
     private static final class Interceptor implements HandlerInterceptor {

@@ -7,6 +7,7 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
+import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.config.annotation.method.configuration.EnableMethodSecurity;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
@@ -18,6 +19,8 @@ import org.springframework.security.web.access.AccessDeniedHandler;
 import org.springframework.security.web.access.expression.WebExpressionAuthorizationManager;
 import org.springframework.security.web.authentication.HttpStatusEntryPoint;
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
+import org.springframework.security.web.csrf.CsrfException;
+import org.springframework.security.web.csrf.CsrfFilter;
 
 /**
  * Two ways in: a token for {@code /api}, a session for pages. Whatever is not named here needs a signed-in person; what
@@ -91,10 +94,20 @@ class SecurityConfiguration {
                                 (isFromScript(request) ? signedOut : signIn).commence(request, response, reason))
                         .accessDeniedHandler((request, response, reason) -> {
                             refusals.note(request, reason);
-                            response.sendError(HttpStatus.FORBIDDEN.value());
+                            response.sendError(HttpStatus.FORBIDDEN.value(), explanation(request, reason));
                         }))
+                .addFilterBefore(new UnreadableForm(), CsrfFilter.class)
                 .headers(SecurityConfiguration::headers)
                 .build();
+    }
+
+    private static String explanation(HttpServletRequest request, AccessDeniedException reason) {
+        if (!(reason instanceof CsrfException)) {
+            return "Your roles do not allow this. Nothing was changed, and the attempt is in the record.";
+        }
+        return request.getUserPrincipal() == null
+                ? "You are signed out, so the form was not taken. Nothing was changed."
+                : "The form was opened in another session, so it was not taken. Nothing was changed.";
     }
 
     /** A script must get a plain 401 when the session has ended: a sign-in page would be swapped into what the person typed. */

@@ -51,7 +51,7 @@ class SignInFailed implements AuthenticationFailureHandler {
         // An unknown name is not written down: it may be a password typed into the wrong field.
         people.byUserName(userName).ifPresent(person -> {
             boolean paused = people.countFailure(userName, LIMIT, clock.instant().plus(PAUSE));
-            audit.record(userName, "sign-in failed", "person", person.id().toString(), Map.of("paused", paused));
+            audit.record(userName, "sign-in failed", "person", person.userName(), Map.of("paused", paused));
         });
     }
 }

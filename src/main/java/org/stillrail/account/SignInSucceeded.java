@@ -27,7 +27,7 @@ class SignInSucceeded extends SavedRequestAwareAuthenticationSuccessHandler {
             throws IOException, ServletException {
         CurrentPerson person = (CurrentPerson) signedIn.getPrincipal();
         people.forgetFailures(person.id());
-        audit.record(person.userName(), "signed in", "person", person.id().toString(), Map.of());
+        audit.record(person.userName(), "signed in", "person", person.userName(), Map.of());
         super.onAuthenticationSuccess(request, response, signedIn);
     }
 }

@@ -24,7 +24,7 @@ class AuditController {
     String list(@RequestParam(defaultValue = "9223372036854775807") long before, Model model) {
         List<AuditEvent> found = events.before(before, PAGE + 1);
         List<AuditEvent> shown = found.subList(0, Math.min(PAGE, found.size()));
-        model.addAttribute("events", shown);
+        model.addAttribute("events", shown.stream().map(AuditRow::of).toList());
         model.addAttribute("newest", before == Long.MAX_VALUE);
         model.addAttribute("older", found.size() > PAGE ? shown.get(PAGE - 1).sequenceNumber() : null);
         return "audit/list";

@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleBiFunction;
 import org.stillrail.electrical.capacitor.ValidRange;
+import org.stillrail.electrical.converter.LoopResult;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.evaluation.BranchInput;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.KeyFrequencies;
+import org.stillrail.electrical.evaluation.QuietHarmonic;
+import org.stillrail.electrical.evaluation.StepPair;
+import org.stillrail.electrical.requirement.LoadStep;
 import org.stillrail.electrical.ripple.Ripple;
 import org.stillrail.electrical.ripple.Waveform;
 import org.stillrail.web.ChartData;
@@ -42,12 +46,12 @@ final class BankCharts {
         List<Point> rings = evaluation.ribbon().rings().stream()
                 .map(ring -> new Point(ring.frequencyHz(), ring.magnitudeOhm(), "rings, Q " + Quantity.format(ring.qualityFactor(), "", 2)))
                 .toList();
-        return overFrequency("|Z| of the bank and of each branch", Axis.log("|Z|", "\u03a9"), Curve::magnitude, rings);
+        return overFrequency("|Z| of the bank and of each branch", Axis.log("|Z|", "\u03a9"), Curve::magnitude, rings, quietLimit());
     }
 
     ChartData resistance() {
         return overFrequency("Re Z, the ESR of the bank and of each branch", Axis.log("ESR", "\u03a9"),
-                (curve, i) -> curve.real(i) > 0 ? curve.real(i) : Double.NaN, List.of());
+                (curve, i) -> curve.real(i) > 0 ? curve.real(i) : Double.NaN, List.of(), List.of());
     }
 
     ChartData share() {
@@ -60,10 +64,14 @@ final class BankCharts {
                 Axis.linear("|I branch / I total|", "%"), series, marks(), bands());
     }
 
+    /** Null where the converter's current is not modelled. */
     ChartData ripple() {
         Ripple ripple = evaluation.ripple();
+        if (ripple == null) {
+            return null;
+        }
         List<Series> series = new ArrayList<>();
-        if (neighbour != null) {
+        if (neighbour != null && neighbour.ripple() != null) {
             series.add(wave("neighbour", "neighbour", "reference", neighbour.ripple().voltage()));
         }
         series.add(wave("from-c", "by C", "branch", ripple.fromCapacitance()));
@@ -74,11 +82,65 @@ final class BankCharts {
                 Axis.linear("Voltage", "V"), series, List.of(), List.of());
     }
 
+    /** Null where no load step is asked or it cannot be had. */
+    ChartData step() {
+        StepPair steps = evaluation.steps();
+        if (steps == null) {
+            return null;
+        }
+        List<Series> series = new ArrayList<>();
+        if (neighbour != null && neighbour.steps() != null) {
+            series.add(Series.of("neighbour", "neighbour", "reference", neighbour.steps().step().timeS(), neighbour.steps().step().deviationV()));
+        }
+        if (evaluation.stepsAlone() != null) {
+            series.add(Series.of("step-alone", "step, bank alone", "reference",
+                    evaluation.stepsAlone().step().timeS(), evaluation.stepsAlone().step().deviationV()));
+        }
+        series.add(Series.of("release", "release", "branch", steps.release().timeS(), steps.release().deviationV()));
+        series.add(Series.of("step", "step", "bank", steps.step().timeS(), steps.step().deviationV()));
+        LoadStep asked = evaluation.input().rail().loadStep();
+        double[] whole = {0, steps.step().timeS()[steps.step().timeS().length - 1]};
+        series.add(Series.of("allowed-below", "allowed", "limit", whole, new double[] {-asked.allowedDeviationV(), -asked.allowedDeviationV()}));
+        series.add(Series.of("allowed-above", "allowed", "limit", whole, new double[] {asked.allowedDeviationV(), asked.allowedDeviationV()}));
+        return new ChartData("Deviation of the output after the load step and after its release", Axis.TIME, Axis.linear("Deviation", "V"),
+                series, List.of(), List.of());
+    }
+
+    /** Null where the loop cannot be had, as for the next two. */
+    ChartData gain() {
+        LoopResult loop = evaluation.loop();
+        return loop == null ? null : new ChartData("Gain of the loop", Axis.FREQUENCY, Axis.linear("|T|", "dB"),
+                List.of(Series.of("gain", "loop gain", "bank", loop.grid().toArray(), loop.gainDb())), marks(), bands());
+    }
+
+    ChartData phase() {
+        LoopResult loop = evaluation.loop();
+        return loop == null ? null : new ChartData("Phase of the loop", Axis.FREQUENCY, Axis.linear("Phase of T", "\u00b0"),
+                List.of(Series.of("gain", "loop phase", "bank", loop.grid().toArray(), loop.phaseDeg())), marks(), bands());
+    }
+
+    /** Output impedance: the bank alone, with the inductor, with the loop closed. */
+    ChartData sensitivity() {
+        LoopResult loop = evaluation.loop();
+        if (loop == null) {
+            return null;
+        }
+        double[] hz = loop.grid().toArray();
+        Curve bank = evaluation.curves().bank();
+        return new ChartData("Output impedance with the loop closed, beside the bank alone and the bank with its inductor", Axis.FREQUENCY,
+                Axis.log("|Z|", "\u03a9"),
+                List.of(Series.of("alone", "bank alone", "reference", bank.grid().toArray(), bank.magnitudes()),
+                        Series.of("open", "loop open", "branch", hz, loop.openImpedanceOhm()),
+                        Series.of("sensitivity", "loop closed", "bank", hz, loop.closedImpedanceOhm())),
+                marks(), bands());
+    }
+
     private static Series wave(String key, String label, String role, Waveform wave) {
         return Series.of(key, label, role, wave.timesS(), wave.voltagesV());
     }
 
-    private ChartData overFrequency(String summary, Axis y, ToDoubleBiFunction<Curve, Integer> value, List<Point> points) {
+    private ChartData overFrequency(
+            String summary, Axis y, ToDoubleBiFunction<Curve, Integer> value, List<Point> points, List<Series> limits) {
         List<Series> series = new ArrayList<>();
         if (neighbour != null) {
             Curve behind = neighbour.curves().bank();
@@ -89,7 +151,16 @@ final class BankCharts {
         }
         Curve bank = evaluation.curves().bank();
         series.add(Series.of("bank", "bank", "bank", bank.grid().toArray(), values(bank, value)));
+        series.addAll(limits);
         return new ChartData(summary, Axis.FREQUENCY, y, series, marks(), bands(), points, List.of());
+    }
+
+    /** The mask of the quiet band, from harmonic to harmonic. */
+    private List<Series> quietLimit() {
+        List<QuietHarmonic> harmonics = evaluation.quiet();
+        return harmonics.size() < 2 ? List.of() : List.of(Series.of("quiet-limit", "quiet limit", "limit",
+                harmonics.stream().mapToDouble(QuietHarmonic::frequencyHz).toArray(),
+                harmonics.stream().mapToDouble(QuietHarmonic::limitOhm).toArray()));
     }
 
     private Series branch(int k, Curve curve, ToDoubleBiFunction<Curve, Integer> value) {

@@ -2,7 +2,8 @@ package org.stillrail.bank;
 
 import java.util.List;
 import org.springframework.stereotype.Component;
-import org.stillrail.electrical.capacitor.OperatingPoint;
+import org.stillrail.electrical.evaluation.BranchEvidence;
+import org.stillrail.electrical.evaluation.BranchEvidence.EsrMeaning;
 import org.stillrail.electrical.evaluation.BranchInput;
 import org.stillrail.electrical.evaluation.EvaluationInput;
 import org.stillrail.electrical.evaluation.ModelInput;
@@ -46,8 +47,16 @@ public class BankInputs {
         }
         Part part = library.findRevision(branch.partRevisionId()).orElseThrow();
         PartDocument document = part.document();
-        PartModel model = models.of(document, OperatingPoint.REFERENCE);
+        PartModel model = models.of(document);
+        Double areaM2 = document.lengthM() == null || document.widthM() == null ? null : document.lengthM() * document.widthM();
         return new BranchInput(branch.label(), branch.count(), document.partNumber(), document.technology(), document.ratedVoltageV(),
-                ModelInput.of(model.model()), branch.mounting(), branch.shared(), model.source(), model.measured());
+                ModelInput.of(model.model()), branch.mounting(), branch.shared(), model.source(), model.measured(),
+                new BranchEvidence(model.samples(), model.measured() ? null : meaning(document), model.estimates()),
+                document.heightM(), areaM2, document.cost());
+    }
+
+    /** How the datasheet means the ESR that the model rests on. */
+    private static EsrMeaning meaning(PartDocument document) {
+        return PartModels.esrFigure(document).map(figure -> EsrMeaning.valueOf(figure.bound().name())).orElse(null);
     }
 }

@@ -5,25 +5,35 @@ import java.util.List;
 import org.stillrail.electrical.bank.BranchEffect;
 import org.stillrail.electrical.bank.FigureEffect;
 import org.stillrail.electrical.evaluation.BranchInput;
+import org.stillrail.electrical.evaluation.Claim;
 import org.stillrail.electrical.evaluation.Evaluation;
+import org.stillrail.electrical.evaluation.Evidence;
 import org.stillrail.electrical.evaluation.Reading;
 import org.stillrail.electrical.ripple.BranchRipple;
 import org.stillrail.web.Quantity;
 
-/** What a bank page says, in words and in the JSON of its charts. */
+/**
+ * What a bank page says, in words and in the JSON of its pictures. A picture that the rail asks nothing for is null.
+ *
+ * @param fit {@code fit}, {@code unfit} or {@code unasked}: how the claim is dressed
+ */
 record BankView(
         String phrase,
+        String fit,
         String claim,
         List<String> reasons,
+        EvidenceLine evidence,
+        List<VerdictLine> verdicts,
+        List<RemedyLine> remedies,
         List<ReadingLine> readings,
         List<EffectLine> effects,
         List<BranchFacts> branches,
         List<String> warnings,
-        String ribbon,
-        String impedance,
-        String resistance,
-        String share,
-        String ripple) {
+        Pictures pictures) {
+
+    /** The weakest thing that the claim rests on. */
+    record EvidenceLine(String sentence, Integer branch) {
+    }
 
     /** The bank at one frequency, with each branch's share. */
     record ReadingLine(String name, String frequency, String magnitude, String resistance, String carriers) {
@@ -40,10 +50,16 @@ record BankView(
     /** @param neighbour null for none */
     static BankView of(Evaluation evaluation, Evaluation neighbour) {
         BankWords words = new BankWords(evaluation);
-        BankCharts charts = BankCharts.of(evaluation, neighbour);
-        return new BankView(words.phrase(), words.claim(), words.reasons(), readings(evaluation), effects(evaluation), branches(evaluation),
-                evaluation.warnings(), RibbonData.of(evaluation).json(), charts.impedance().json(), charts.resistance().json(),
-                charts.share().json(), charts.ripple().json());
+        Claim claim = evaluation.claim();
+        boolean asked = claim.asked() > 0;
+        Evidence weakest = evaluation.weakestEvidence();
+        return new BankView(words.phrase(),
+                asked ? claim.fits() ? "fit" : "unfit" : "unasked",
+                asked ? claim.sentence() : words.whatItDoes(),
+                words.reasons(),
+                new EvidenceLine(weakest.sentence(), weakest.branch()),
+                VerdictLine.of(evaluation), RemedyLine.of(evaluation),
+                readings(evaluation), effects(evaluation), branches(evaluation), evaluation.warnings(), Pictures.of(evaluation, neighbour));
     }
 
     private static List<ReadingLine> readings(Evaluation evaluation) {
@@ -77,10 +93,11 @@ record BankView(
         List<BranchFacts> facts = new ArrayList<>();
         for (int k = 0; k < evaluation.input().branches().size(); k++) {
             BranchInput branch = evaluation.input().branches().get(k);
-            BranchRipple ripple = evaluation.ripple().branches().get(k);
+            BranchRipple ripple = evaluation.ripple() == null ? null : evaluation.ripple().branches().get(k);
             facts.add(new BranchFacts(branch.source(), branch.measured(),
                     percent(evaluation.atCrossover().shares().get(k)), percent(evaluation.atSwitching().shares().get(k)),
-                    Quantity.format(ripple.perPartRmsA(), "A"), Quantity.format(ripple.perPartDissipationW(), "W")));
+                    ripple == null ? "not modelled" : Quantity.format(ripple.perPartRmsA(), "A") + " rms",
+                    ripple == null ? "not modelled" : Quantity.format(ripple.perPartDissipationW(), "W")));
         }
         return facts;
     }
@@ -89,7 +106,7 @@ record BankView(
         return Quantity.format(100 * share, "%", 2);
     }
 
-    private static String show(Double value, String unit) {
+    static String show(Double value, String unit) {
         return value == null ? "\u2013" : Quantity.format(value, unit);
     }
 }

@@ -31,9 +31,12 @@ final class BankWords {
         return phrase.toString();
     }
 
-    /** What an engineer should know first. */
-    String claim() {
+    /** What an engineer should know first where no limit is set. */
+    String whatItDoes() {
         KeyFrequencies f = evaluation.frequencies();
+        if (evaluation.ripple() == null) {
+            return "The ripple of this kind of converter is not modelled.";
+        }
         return "Ripple is " + Quantity.format(evaluation.ripple().peakToPeakV(), "V", 3) + " peak to peak. At the switching frequency of "
                 + Quantity.format(f.switchingHz(), "Hz", 3) + " the current goes through " + strongest(evaluation.atSwitching().shares())
                 + "; at the crossover of " + Quantity.format(f.crossoverHz(), "Hz", 3) + " through "

@@ -7,12 +7,17 @@ import org.stillrail.electrical.bank.CarrierRibbon;
 import org.stillrail.electrical.curve.FrequencyGrid;
 import org.stillrail.electrical.evaluation.BranchInput;
 import org.stillrail.electrical.evaluation.Evaluation;
-import org.stillrail.electrical.evaluation.KeyFrequencies;
+import org.stillrail.electrical.evaluation.QuietHarmonic;
 
 /** The carrier ribbon as the browser's module reads it. */
-record RibbonData(String summary, double from, double to, List<Span> spans, List<Span> gaps, List<Knot> knots, List<Bracket> brackets) {
+record RibbonData(String summary, double from, double to, List<Span> spans, List<Gap> gaps, List<Knot> knots, List<Bracket> brackets) {
+
+    private static final double HALF_A_HARMONIC = 0.5;
 
     record Span(double from, double to, String branch, String label, String technology) {
+    }
+
+    record Gap(double from, double to, String label) {
     }
 
     record Knot(double at, String a, String b, String labelA, String labelB, double q) {
@@ -33,13 +38,30 @@ record RibbonData(String summary, double from, double to, List<Span> spans, List
         List<Knot> knots = evaluation.ribbon().rings().stream().map(ring -> new Knot(ring.frequencyHz(),
                 BankCharts.key(ring.inductiveBranch()), BankCharts.key(ring.capacitiveBranch()),
                 branches.get(ring.inductiveBranch()).label(), branches.get(ring.capacitiveBranch()).label(), ring.qualityFactor())).toList();
-        KeyFrequencies f = evaluation.frequencies();
-        List<Bracket> brackets = List.of(
-                new Bracket("holds the charge", grid.startHz(), f.dampingFromHz()),
-                new Bracket("calms the loop", f.dampingFromHz(), f.dampingToHz()),
-                new Bracket("swallows the switching", f.quietFromHz(), f.quietToHz()));
+        List<Bracket> brackets = evaluation.brackets().stream()
+                .map(bracket -> new Bracket(bracket.task().label(), bracket.fromHz(), bracket.toHz())).toList();
         return new RibbonData("Which branch carries most of the current at each frequency", grid.startHz(), grid.stopHz(), spans,
-                List.of(), knots, brackets);
+                gaps(evaluation.quiet()), knots, brackets);
+    }
+
+    /** Broken open round every harmonic where |Z| exceeds its limit; neighbours run together. */
+    private static List<Gap> gaps(List<QuietHarmonic> harmonics) {
+        List<Gap> gaps = new ArrayList<>();
+        for (QuietHarmonic harmonic : harmonics) {
+            if (harmonic.impedanceOhm() <= harmonic.limitOhm()) {
+                continue;
+            }
+            double fundamental = harmonic.frequencyHz() / harmonic.order();
+            double from = Math.max(fundamental, harmonic.frequencyHz() - HALF_A_HARMONIC * fundamental);
+            double to = harmonic.frequencyHz() + HALF_A_HARMONIC * fundamental;
+            Gap last = gaps.isEmpty() ? null : gaps.get(gaps.size() - 1);
+            if (last != null && last.to() >= from) {
+                gaps.set(gaps.size() - 1, new Gap(last.from(), to, last.label()));
+            } else {
+                gaps.add(new Gap(from, to, "|Z| over its limit"));
+            }
+        }
+        return gaps;
     }
 
     String json() {

@@ -1,8 +1,12 @@
 package org.stillrail.calculation;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
+import org.stillrail.electrical.capacitor.BentPart;
 import org.stillrail.electrical.capacitor.OperatingPoint;
+import org.stillrail.electrical.capacitor.PlaceInBand;
 import org.stillrail.library.Library;
 import org.stillrail.library.PartModel;
 import org.stillrail.library.PartModels;
@@ -22,8 +26,11 @@ class LibraryParts implements PartSource {
     @Override
     public Optional<NamedPart> find(String partNumber, OperatingPoint point) {
         return library.find(partNumber).map(part -> {
-            PartModel model = models.of(part.document(), point);
-            return new NamedPart(model.model(), model.estimates());
+            PartModel model = models.of(part.document());
+            BentPart bent = model.at(point, PlaceInBand.AS_MODELLED);
+            List<String> notes = new ArrayList<>(model.estimates());
+            notes.addAll(bent.notes());
+            return new NamedPart(bent.model(), notes);
         });
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleBiFunction;
 import org.springframework.stereotype.Component;
+import org.stillrail.electrical.capacitor.ImpedanceModel;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
 import org.stillrail.web.ChartData;
@@ -28,8 +29,13 @@ class PartCharts {
     record PartChart(String id, String title, ChartData data) {
     }
 
-    List<PartChart> of(PartDocument part, List<Sweep> sweeps) {
+    /** @param chosen the part at an operating point that was asked for, or null */
+    List<PartChart> of(PartDocument part, List<Sweep> sweeps, PartAtPoint chosen) {
         List<Line> lines = lines(part, sweeps);
+        if (chosen != null) {
+            lines.add(line("chosen", chosen.label(), part.technology().key(), "exact", chosen.bent().model(),
+                    lines.get(lines.size() - 1).curve().grid()));
+        }
         return List.of(
                 chart("magnitude", "Magnitude of the impedance", Axis.log("|Z|", "\u03a9"), lines, Curve::magnitude),
                 chart("esr", "Equivalent series resistance, Re Z", Axis.log("ESR", "\u03a9"), lines,
@@ -68,10 +74,14 @@ class PartCharts {
 
     private Line datasheet(PartDocument part, double fromHz, double toHz) {
         FrequencyGrid grid = FrequencyGrid.logSpaced(fromHz, Math.max(toHz, fromHz * 10), DATASHEET_POINTS);
+        return line("datasheet", "Datasheet model", part.technology().key(), "datasheet", models.ofDatasheet(part).model(), grid);
+    }
+
+    private static Line line(String key, String label, String technology, String kind, ImpedanceModel model, FrequencyGrid grid) {
         double[] resistance = new double[grid.size()];
         double[] reactance = new double[grid.size()];
-        models.ofDatasheet(part).model().addImpedanceTo(grid, resistance, reactance);
-        return new Line("datasheet", "Datasheet model", part.technology().key(), "datasheet", new Curve(grid, resistance, reactance));
+        model.addImpedanceTo(grid, resistance, reactance);
+        return new Line(key, label, technology, kind, new Curve(grid, resistance, reactance));
     }
 
     private static PartChart chart(String id, String title, Axis y, List<Line> lines, ToDoubleBiFunction<Curve, Integer> value) {

@@ -16,7 +16,6 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.May;
-import org.stillrail.electrical.capacitor.OperatingPoint;
 import org.stillrail.web.Form;
 import org.stillrail.web.StaleVersionException;
 
@@ -37,8 +36,8 @@ class PartController {
     }
 
     @GetMapping("/library/parts/{partId}")
-    String show(@PathVariable UUID partId, Model model) {
-        return page(library.require(partId), Form.empty(), model);
+    String show(@PathVariable UUID partId, @RequestParam MultiValueMap<String, String> parameters, Model model) {
+        return page(library.require(partId), Form.of(parameters), model);
     }
 
     @GetMapping("/library/parts/{partId}/revisions/{number}")
@@ -98,12 +97,16 @@ class PartController {
 
     private String page(Part part, Form form, Model model) {
         List<Sweep> sweeps = library.sweepsOf(part.id());
+        PartModel partModel = models.of(part.document());
+        PartAtPoint chosen = form.isBlank("atBias") ? null : PartAtPoint.read(form, partModel);
         model.addAttribute("part", part);
+        model.addAttribute("chosen", chosen);
+        model.addAttribute("left", CapacitanceLeft.of(part.document(), partModel));
         model.addAttribute("document", part.document());
         model.addAttribute("history", library.history(part.id()));
         model.addAttribute("sweeps", sweeps);
-        model.addAttribute("model", models.of(part.document(), OperatingPoint.REFERENCE));
-        model.addAttribute("charts", charts.of(part.document(), sweeps));
+        model.addAttribute("model", partModel);
+        model.addAttribute("charts", charts.of(part.document(), sweeps, chosen));
         model.addAttribute("uses", uses.stream().flatMap(use -> use.of(part.id()).stream())
                 .sorted(Comparator.comparing(PartUse::name)).toList());
         model.addAttribute("form", form);

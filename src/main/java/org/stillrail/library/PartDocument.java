@@ -13,6 +13,7 @@ import org.stillrail.electrical.capacitor.Technology;
  * @param inductanceH         equivalent series inductance; or derived from {@code selfResonanceHz} where only that is given
  * @param dielectricCode      class code of a ceramic, such as X7R
  * @param heightM             height over the board
+ * @param characteristics     how it changes with bias, temperature and age
  * @param cost                of one part, in the team's currency
  */
 public record PartDocument(
@@ -37,16 +38,18 @@ public record PartDocument(
         BigDecimal cost,
         DatasheetReference datasheet,
         ModelChoice model,
+        PartCharacteristics characteristics,
         String note) {
 
     public PartDocument {
         losses = losses == null ? List.of() : List.copyOf(losses);
+        characteristics = characteristics == null ? PartCharacteristics.UNKNOWN : characteristics;
     }
 
     public PartDocument withModel(ModelChoice choice) {
         return new PartDocument(partNumber, maker, technology, capacitanceF, tolerancePercent, ratedVoltageV, losses, inductanceH,
                 selfResonanceHz, rippleRating, temperatureMinC, temperatureMaxC, endurance, dielectricCode, caseSize, lengthM, widthM,
-                heightM, cost, datasheet, choice, note);
+                heightM, cost, datasheet, choice, characteristics, note);
     }
 
     /** For example 20 and 20, or 20 and 80. */

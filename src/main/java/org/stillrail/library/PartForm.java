@@ -47,13 +47,14 @@ final class PartForm {
         Double heightM = form.positive("height", "Height", "m", false);
         BigDecimal cost = form.read("cost", "Cost", false, PartForm::cost);
         PartDocument.DatasheetReference datasheet = readDatasheet(form);
+        PartCharacteristics characteristics = CharacteristicsForm.read(form);
         String note = form.text("note", "Note", false);
         if (!form.errors().none()) {
             return null;
         }
         return new PartDocument(partNumber, maker, technology, capacitanceF, new PartDocument.Tolerance(minus, plus), ratedVoltageV, losses,
                 inductanceH, selfResonanceHz, ripple, temperatureMinC, temperatureMaxC, endurance, dielectricCode, caseSize, lengthM,
-                widthM, heightM, cost, datasheet, ModelChoice.DATASHEET, note);
+                widthM, heightM, cost, datasheet, ModelChoice.DATASHEET, characteristics, note);
     }
 
     /** Fills the form from a document, for the next revision. */
@@ -92,6 +93,7 @@ final class PartForm {
                     .with("datasheetPage", part.datasheet().page());
         }
         fillLosses(form, part.losses());
+        CharacteristicsForm.fill(form, part.characteristics());
         return form;
     }
 

@@ -31,7 +31,7 @@ class SweepController {
         Part part = library.require(sweep.partId());
         model.addAttribute("sweep", sweep);
         model.addAttribute("part", part);
-        model.addAttribute("charts", charts.of(part.document(), List.of(sweep)));
+        model.addAttribute("charts", charts.of(part.document(), List.of(sweep), null));
         return "library/sweep";
     }
 

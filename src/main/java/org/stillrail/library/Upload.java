@@ -61,7 +61,7 @@ record Upload(String fileName, byte[] bytes, String sha256, TextPreview preview,
         }
     }
 
-    boolean readable() {
+    public boolean readable() {
         return sweep != null;
     }
 

@@ -16,6 +16,18 @@ import java.util.Set;
  */
 record ColumnGuess(List<HeadingWords> words, Optional<ColumnMapping> mapping, String reason) {
 
+    /** What was chosen though the headings offer the same twice. */
+    List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        for (MappedColumn column : mapping.map(ColumnMapping::columns).orElse(List.of())) {
+            long alike = words.stream().filter(word -> word.kind() == column.kind()).count();
+            if (alike > 1) {
+                notes.add(alike + " columns are headed as " + column.kind().key() + "; column " + column.number() + " was read.");
+            }
+        }
+        return notes;
+    }
+
     /** @param fixture says which quantity is wanted where a file holds several; may be null */
     static ColumnGuess of(TextLayout layout, Fixture fixture) {
         List<HeadingWords> words = layout.headings().stream().map(HeadingWords::of).toList();

@@ -12,8 +12,8 @@ final class DelimitedReader {
 
     static ReadSweep read(String text, ReadOptions options) {
         TextLayout layout = LayoutFinder.find(text, options.columns());
-        ColumnMapping mapping = options.columns() != null ? options.columns() : guessed(layout, options.fixture());
         List<String> warnings = new ArrayList<>();
+        ColumnMapping mapping = options.columns() != null ? options.columns() : guessed(layout, options.fixture(), warnings);
         ColumnPair pair = mapping.pair();
         requireFitting(pair, options.fixture(), warnings);
         SweepTable table = SweepTable.read(text, layout, mapping);
@@ -24,8 +24,9 @@ final class DelimitedReader {
                 .toSweep(reference, layout.label(mapping), warnings);
     }
 
-    private static ColumnMapping guessed(TextLayout layout, Fixture fixture) {
+    private static ColumnMapping guessed(TextLayout layout, Fixture fixture, List<String> warnings) {
         ColumnGuess guess = ColumnGuess.of(layout, fixture);
+        warnings.addAll(guess.notes());
         return guess.mapping().orElseThrow(() -> new SweepFileException(layout.headingLine(),
                 "It cannot be told what the " + layout.columns() + " columns are: " + guess.reason()
                         + "; say which column is what"));

@@ -55,7 +55,7 @@ public enum Dimension {
 
     private static double angle(String lower) {
         return switch (lower) {
-            case "deg", "degree", "degrees", "\u00b0", "\u00ba" -> Math.PI / 180;
+            case "deg", "deg.", "degree", "degrees", "\u00b0", "\u00ba" -> Math.PI / 180;
             case "rad", "radian", "radians" -> 1;
             case "mrad" -> 1e-3;
             default -> Double.NaN;

@@ -13,15 +13,18 @@ import java.util.regex.Pattern;
  */
 record HeadingWords(ColumnKind kind, String unit, boolean negated) {
 
-    private static final Pattern UNIT_IN_BRACKETS = Pattern.compile("(.*?)\\s*[,/]?\\s*[(\\[{]\\s*([^()\\[\\]{}]*?)\\s*[)\\]}]", Pattern.DOTALL);
+    private static final Pattern UNIT_IN_BRACKETS = Pattern.compile("(.*?)\\s*[,/]?\\s*[(\\[{]\\s*(?:in\\s+)?([^()\\[\\]{}]*?)\\s*[)\\]}]", Pattern.DOTALL);
     private static final Pattern UNIT_BEHIND_MARK = Pattern.compile("(.*\\S)\\s*[/,_ :]\\s*([^/,_ :]+)", Pattern.DOTALL);
     private static final Pattern RADIANS_PER_SECOND = Pattern.compile("(?i)(.*?)\\s*[/,_ (\\[]\\s*(rad/s)[)\\]]?");
     private static final Pattern NEGATED = Pattern.compile("(?i)^(?:[-\u2212\u2013]|minus |neg(?:ative|ated)?[ .]+)\\s*(.*)", Pattern.DOTALL);
 
+    /** What some instruments add to every heading. */
+    private static final Pattern ADDITION = Pattern.compile("(?i)(?<=.)[-_ ]*(data|measured|meas)$");
+
     private static final Map<ColumnKind, Pattern> WORDS = words();
 
     static HeadingWords of(String heading) {
-        String text = heading.strip();
+        String text = ADDITION.matcher(heading.strip()).replaceFirst("");
         boolean negated = false;
         Matcher sign = NEGATED.matcher(text);
         if (sign.matches()) {
@@ -33,8 +36,7 @@ record HeadingWords(ColumnKind kind, String unit, boolean negated) {
                 .replace('\u2019', '\'').replace("\u2033", "\"").replace("''", "\"");
         ColumnKind kind = scattering(word, named.unit);
         if (kind == null) {
-            kind = WORDS.entrySet().stream().filter(entry -> entry.getValue().matcher(word).matches())
-                    .map(Map.Entry::getKey).findFirst().orElse(null);
+            kind = kind(word);
         }
         if (kind == null || kind == ColumnKind.BLOCK) {
             return new HeadingWords(kind, "", false);
@@ -44,6 +46,19 @@ record HeadingWords(ColumnKind kind, String unit, boolean negated) {
             return new HeadingWords(null, "", false);
         }
         return new HeadingWords(kind, named.unit, negated);
+    }
+
+    /** As it stands, then without the number of a trace in front or a remark in brackets behind. */
+    private static ColumnKind kind(String word) {
+        String bare = word.replaceFirst("^(trace|trc|tr|ch|channel)\\d+", "").replaceFirst("^impedance(?=.)", "");
+        for (String tried : new String[] {word, bare, bare.replaceFirst("[(\\[{][^()\\[\\]{}]*[)\\]}]$", ""), bare.replaceAll("[()\\[\\]{}]", "")}) {
+            for (Map.Entry<ColumnKind, Pattern> entry : WORDS.entrySet()) {
+                if (entry.getValue().matcher(tried).matches()) {
+                    return entry.getKey();
+                }
+            }
+        }
+        return null;
     }
 
     /** The name and the unit of a heading apart from each other. */

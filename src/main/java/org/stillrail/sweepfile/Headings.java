@@ -41,7 +41,7 @@ record Headings(List<String> texts, int line) {
         List<String> cells = new ArrayList<>(row.cells().subList(0, row.width()));
         if (!cells.isEmpty()) {
             String first = cells.get(0).replaceFirst("^[#!%*/]+\\s*", "");
-            if (first.isEmpty() && cells.size() > 1) {
+            if (first.isEmpty() && !cells.get(0).isEmpty() && cells.size() > 1) {
                 cells.remove(0);
             } else {
                 cells.set(0, first);
@@ -67,16 +67,20 @@ record Headings(List<String> texts, int line) {
         return attached;
     }
 
+    /** Half of the cells are units of ours, and none is a word that heads a column. */
     private static boolean areUnits(List<String> cells) {
         int units = 0;
+        int filled = 0;
         for (String cell : cells) {
             String bare = bare(cell);
-            if (!bare.isEmpty() && !Dimension.isUnit(bare) && !bare.equals("1") && !bare.equals("-")) {
+            boolean unit = Dimension.isUnit(bare);
+            if (!unit && HeadingWords.of(cell).kind() != null) {
                 return false;
             }
-            units += Dimension.isUnit(bare) ? 1 : 0;
+            filled += bare.isEmpty() ? 0 : 1;
+            units += unit ? 1 : 0;
         }
-        return units > 0;
+        return units > 0 && 2 * units >= filled;
     }
 
     private static String bare(String cell) {
@@ -87,7 +91,7 @@ record Headings(List<String> texts, int line) {
         List<String> texts = new ArrayList<>(padded(names, width));
         for (int i = 0; i < width && i < units.size(); i++) {
             String unit = bare(units.get(i));
-            if (!unit.isEmpty() && !unit.equals("-")) {
+            if (Dimension.isUnit(unit)) {
                 texts.set(i, texts.get(i) + "/" + unit);
             }
         }

@@ -21,14 +21,18 @@ record SourceLine(int number, String text) {
             int end = file.indexOf('\n', start);
             end = end < 0 ? file.length() : end;
             number++;
-            int comment = file.indexOf('!', start);
-            String text = file.substring(start, comment >= 0 && comment < end ? comment : end).strip();
+            String text = withoutComment(file.substring(start, end));
             if (!text.isEmpty()) {
                 lines.add(new SourceLine(number, text));
             }
             start = end + 1;
         }
         return lines;
+    }
+
+    static String withoutComment(String line) {
+        int comment = line.indexOf('!');
+        return (comment < 0 ? line : line.substring(0, comment)).strip();
     }
 
     boolean isOption() {

@@ -19,8 +19,7 @@ record Touchstone(NetworkData data, boolean usesReference, String format, List<S
         while (start < text.length()) {
             int end = text.indexOf('\n', start);
             end = end < 0 ? text.length() : end;
-            int comment = text.indexOf('!', start);
-            String line = text.substring(start, comment >= 0 && comment < end ? comment : end).strip();
+            String line = SourceLine.withoutComment(text.substring(start, end));
             if (!line.isEmpty()) {
                 boolean version = line.length() > 8 && line.substring(0, 9).equalsIgnoreCase("[version]");
                 return version || OptionLine.looksLikeOne(line) && !isSeparatedByCommas(text, end) || named;

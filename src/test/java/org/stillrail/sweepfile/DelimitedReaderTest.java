@@ -31,6 +31,9 @@ class DelimitedReaderTest {
         "\"Frequency, Hz\",\"R, Ohm\",\"X, Ohm\"\n\"1000\",\"2.5\",\"1.25\"\n\"2000\",\"3.5\",\"-1.5\"\n",
         "# f/Hz Re(Z)/Ohm Im(Z)/Ohm\n1000 2.5 1.25\n2000 3.5 -1.5\n",
         "freq/Hz;Re(Z)/Ohm;Im(Z)/Ohm\n2000;3,5;-1,5\n1000;2,5;1,25\n",
+        "TABLE\n\tPt\tFreq\tZreal\tZimag\tIdc\n\t#\tHz\tohm\tohm\tA\n\t0\t1000\t2.5\t1.25\t0\n\t1\t2000\t3.5\t-1.5\t0\n",
+        "  Freq(Hz), Ampl, Z'(a), Z''(b)\nEnd Header:\n 1.0E+03, 0.1, 2.5, 1.25\n 2.0E+03, 0.1, 3.5, -1.5\n",
+        "sep=;\nfreq[Hz];re:Z;im:Z;\n1000;2,5;1,25;\n2000;3,5;-1,5;\n\u001a",
         "freq/Hz;Re(Z)/Ohm;Im(Z)/Ohm\n0;0;0\n1000;2,5;1,25\n2000;3,5;-1,5\n"
     })
     void layoutsAndHeadingsAreFoundAutomatically(String file) {
@@ -196,6 +199,12 @@ class DelimitedReaderTest {
         ReadSweep sweep = read("!analyser, invented\n!Date 1\nBEGIN CH1_DATA\nFreq(Hz),S11(REAL),S11(IMAG)\n1,0.6,0\n2,0.6,0\nEND\n", "a.csv",
                 Fixture.REFLECTION);
         assertThat(sweep.points()).isEqualTo(2);
+    }
+
+    @Test
+    void aHeadingThatStandsTwiceIsSaid() {
+        assertThat(read("f,R,X,R,X\n1,2,3,4,5\n", "a.csv", Fixture.IMPEDANCE).warnings()).containsExactly(
+                "2 columns are headed as resistance; column 2 was read.", "2 columns are headed as reactance; column 3 was read.");
     }
 
     @Test

@@ -25,6 +25,10 @@ class HeadingWordsTest {
         "S11(REAL)~S11_REAL~``~false", "S11(IMAG)~S11_IMAGINARY~``~false", "Re(S11)~S11_REAL~``~false", "|S11|~S11_MAGNITUDE~``~false",
         "S21(DB)~S21_DECIBEL~DB~false", "|S21|/dB~S21_DECIBEL~dB~false", "S21 (dB)~S21_DECIBEL~dB~false", "arg(S21)/deg~S21_PHASE~deg~false",
         "S21(DEG)~S21_PHASE~DEG~false", "S21 Phase (deg)~S21_PHASE~deg~false", "S21 Log Mag (dB)~S21_DECIBEL~dB~false",
+        "Trace 1: Impedance: Magnitude (\u03a9)~MAGNITUDE~\u03a9~false", "Trace 2: Impedance: Phase (\u00b0)~PHASE~\u00b0~false",
+        "|Z|(ohm)-data~MAGNITUDE~ohm~false", "theta-z(deg)-data~PHASE~deg~false", "Z'(a)~RESISTANCE~``~false", "Z''(b)~REACTANCE~``~false",
+        "Impedance (Real) [Ohm]~RESISTANCE~Ohm~false", "Frequency (in kHz)~FREQUENCY~kHz~false", "re:Trc1_S11~S11_REAL~``~false",
+        "im:Trc1_S11~S11_IMAGINARY~``~false", "dB:Trc2_S21~S21_DECIBEL~``~false", "Imaginary Impedance (Ohm)~REACTANCE~Ohm~false",
         "loop_index~BLOCK~``~false", "Cycle number~BLOCK~``~false"
     })
     void knownWords(String heading, ColumnKind kind, String unit, boolean negated) {

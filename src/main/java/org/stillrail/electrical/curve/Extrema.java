@@ -24,6 +24,8 @@ public final class Extrema {
     private static final double OFF_CUBIC = 1e-7;
     private static final int MOST_HALVINGS = 200_000;
     private static final double NUDGE = 1 + 1e-4;
+    /** Where the slope at a knot itself is 0, as where a reactance crosses 0 there, its sign is taken from just beside it. */
+    private static final double BESIDE = 1 + 1e-9;
     /** An extremum this near to an end of the range, relative, counts as on it and not inside. */
     private static final double ON_THE_EDGE = 1e-12;
 
@@ -153,10 +155,12 @@ public final class Extrema {
     }
 
     private void kink(Sample left, Sample right) {
-        if (left.slope * right.slope < 0) {
+        double before = left.slope != 0 ? left.slope : sample(left.hz * (2 - BESIDE)).slope;
+        double after = right.slope != 0 ? right.slope : sample(right.hz * BESIDE).slope;
+        if (before * after < 0) {
             double meanSlope = (left.phaseSlope + right.phaseSlope) / 2;
             double quality = right.lossless ? Double.POSITIVE_INFINITY : right.hz / 2 * Math.abs(meanSlope);
-            add(left.slope < 0, right.hz, right.squared, quality);
+            add(before < 0, right.hz, right.squared, quality);
         }
     }
 

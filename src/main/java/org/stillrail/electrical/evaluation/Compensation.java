@@ -16,10 +16,13 @@ record Compensation(Control control, Compensator compensator) {
 
     private static final double USUAL_DELAY_PERIODS = 0.5;
 
-    /** Refused where the wished crossover and margin cannot be had; the rail must have a control. */
-    static Tried<Compensation> of(EvaluationInput input) {
+    /**
+     * Refused where the wished crossover and margin cannot be had; the rail must have a control.
+     *
+     * @param bank at the nominal corner
+     */
+    static Tried<Compensation> of(RailFigures rail, Bank bank) {
         return Tried.of(() -> {
-            RailFigures rail = input.rail();
             ControlFigures figures = rail.converter().control();
             Control control = control(figures, rail.converter().switchingHz());
             if (figures.gain() != null) {
@@ -29,7 +32,6 @@ record Compensation(Control control, Compensator compensator) {
                 throw new IllegalArgumentException("The rail states neither a compensator nor a crossover with a phase margin");
             }
             Corner nominal = Corner.nominal(rail);
-            Bank bank = nominal.bank(input);
             LoopTarget target = new LoopTarget(figures.crossoverHz(), figures.phaseMarginDeg());
             return new Compensation(control, CompensatorDesign.place(bank, nominal.stage(rail), control, target));
         });

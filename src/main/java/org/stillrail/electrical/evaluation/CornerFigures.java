@@ -2,8 +2,10 @@ package org.stillrail.electrical.evaluation;
 
 import java.util.List;
 import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.converter.Converter;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Topology;
+import org.stillrail.electrical.ripple.PeriodicCurrent;
 import org.stillrail.electrical.ripple.Ripple;
 
 /**
@@ -20,42 +22,48 @@ record CornerFigures(
         Corner corner, Bank bank, Tried<Double> ripplePeakToPeakV, List<QuietHarmonic> quiet, Tried<LoopBand> loop, Tried<StepPair> steps,
         Tried<ChargeNeed> need) {
 
-    private static final int FEW_SAMPLES = 2;
+    private static final int FEWEST_SAMPLES = 2;
 
     /** @param compensation null without a control */
-    static CornerFigures of(EvaluationInput input, Corner corner, Tried<Compensation> compensation) {
-        RailFigures rail = input.rail();
-        Bank bank = corner.bank(input);
+    static CornerFigures of(RailFigures rail, Corner corner, Bank bank, Tried<Compensation> compensation, Probe probe) {
         if (rail.converter().topology() != Topology.BUCK) {
             return new CornerFigures(corner, bank, null, List.of(), null, null, null);
         }
-        Tried<Double> ripple = Tried.of(() -> Ripple.of(bank, corner.current(rail), FEW_SAMPLES).peakToPeakV());
+        Tried<Double> ripple = Tried.of(() -> ripplePeakToPeakV(bank, corner.current(rail), probe));
         List<QuietHarmonic> quiet = rail.ripple() == null || !ripple.answered() ? List.of()
                 : QuietHarmonic.of(bank, corner.current(rail), rail.ripple().peakToPeakV());
         Tried<ChargeNeed> need = rail.loadStep() == null ? null : Tried.of(() -> ChargeNeed.of(corner.stage(rail), rail.loadStep()));
         if (compensation == null) {
             return new CornerFigures(corner, bank, ripple, quiet, null, null, need);
         }
-        Tried<LoopBand> loop = compensation.then(placed -> LoopBand.of(bank, placed.at(corner, rail)));
-        Tried<StepPair> steps = rail.loadStep() == null ? null : steps(rail, corner, bank, compensation, loop);
+        Tried<LoopBand> loop = probe.wants(Probe.Item.LOOP)
+                ? compensation.then(placed -> LoopBand.of(bank, placed.at(corner, rail))) : probe.known().loop();
+        Tried<StepPair> steps = rail.loadStep() == null ? null
+                : loop.then(band -> steps(rail, corner, bank, compensation.value().at(corner, rail), band, probe));
         return new CornerFigures(corner, bank, ripple, quiet, loop, steps, need);
     }
 
-    private static Tried<StepPair> steps(
-            RailFigures rail, Corner corner, Bank bank, Tried<Compensation> compensation, Tried<LoopBand> loop) {
-        if (!loop.answered()) {
-            return Tried.refused(loop.refusal());
+    /** To the last digit for the bank itself, to a thousandth for what is only compared with it. */
+    private static double ripplePeakToPeakV(Bank bank, PeriodicCurrent current, Probe probe) {
+        if (!probe.wants(Probe.Item.RIPPLE)) {
+            return probe.known().ripplePeakToPeakV().value();
         }
-        if (!loop.value().stable()) {
-            return Tried.refused("The closed loop is unstable");
-        }
-        return compensation.then(placed -> StepPair.of(bank, placed.at(corner, rail), rail.loadStep(),
-                StepPair.durationS(corner.stage(rail), rail.loadStep(), crossoverHz(rail, loop)), FEW_SAMPLES));
+        return probe.known() == null ? Ripple.of(bank, current, FEWEST_SAMPLES).peakToPeakV() : Ripple.quickPeakToPeakV(bank, current);
     }
 
-    /** Where the loop crosses 1; else the wanted crossover; else the usual one. */
-    private static double crossoverHz(RailFigures rail, Tried<LoopBand> loop) {
-        return KeyFrequencies.of(rail.converter(), loop.value().crossoverHz()).crossoverHz();
+    private static StepPair steps(RailFigures rail, Corner corner, Bank bank, Converter converter, LoopBand band, Probe probe) {
+        if (!band.stable()) {
+            throw new IllegalArgumentException("The closed loop is unstable");
+        }
+        StepPair known = probe.known() == null || !probe.known().steps().answered() ? null : probe.known().steps().value();
+        double crossoverHz = KeyFrequencies.of(rail.converter(), band.crossoverHz()).crossoverHz();
+        double durationS = StepPair.durationS(converter.stage(), rail.loadStep(), crossoverHz);
+        Bank inTime = StepPair.inTime(bank, crossoverHz);
+        boolean step = known == null || probe.wants(Probe.Item.STEP);
+        boolean release = known == null || probe.wants(Probe.Item.RELEASE);
+        return new StepPair(
+                step ? StepPair.step(inTime, converter, rail.loadStep(), durationS, probe.samples()) : known.step(),
+                release ? StepPair.release(inTime, converter, rail.loadStep(), durationS, probe.samples()) : known.release());
     }
 
     /** With the crossover at this corner, wished or usual where the loop is not known. */

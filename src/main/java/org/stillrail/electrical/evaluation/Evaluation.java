@@ -9,28 +9,42 @@ import org.stillrail.electrical.bank.BankCurves;
 import org.stillrail.electrical.bank.BankFigure;
 import org.stillrail.electrical.bank.BranchEffect;
 import org.stillrail.electrical.bank.CarrierRibbon;
+import org.stillrail.electrical.converter.LoopResult;
 import org.stillrail.electrical.curve.Curve;
-import org.stillrail.electrical.curve.Extrema;
 import org.stillrail.electrical.curve.Extremum;
 import org.stillrail.electrical.curve.FrequencyGrid;
-import org.stillrail.electrical.requirement.ConverterFigures;
 import org.stillrail.electrical.requirement.RailFigures;
-import org.stillrail.electrical.ripple.BuckCurrent;
+import org.stillrail.electrical.requirement.Requirement;
+import org.stillrail.electrical.requirement.Topology;
+import org.stillrail.electrical.requirement.Verdict;
 import org.stillrail.electrical.ripple.PeriodicCurrent;
 import org.stillrail.electrical.ripple.Ripple;
 
 /**
  * Every figure of a bank on its rail, a pure function of the input.
  *
- * @param curves      on the grid of the charts
- * @param atCrossover the bank at the crossover
- * @param atSwitching the bank at the switching frequency
- * @param ripple      under the converter's current at nominal input
- * @param effects     what one part more, one fewer and none does
- * @param idle        branches that do next to nothing where it matters
+ * @param corners      looked at by the verdicts, the nominal one first
+ * @param curves       on the grid of the charts
+ * @param extrema      of |Z| on the grid of the charts
+ * @param atCrossover  the bank at the crossover
+ * @param atSwitching  the bank at the switching frequency
+ * @param ripple       under the converter's current at nominal input; null for a converter whose current is not modelled
+ * @param quiet        the harmonics against the quiet band's mask at nominal input; empty where no ripple limit is set
+ * @param loop         at the nominal corner on the grid of the charts; null where the rail has no control, it is not
+ *                     modelled, or it was refused (then the verdicts say why)
+ * @param steps        at the nominal corner, with the loop; null likewise, and where no load step is asked
+ * @param stepsAlone   the bank alone under the same steps, for one period of the crossover; null where no load step is asked
+ * @param window       the shares of the voltage window at the corner of its verdict; null where not asked or not known
+ * @param verdicts     one for each {@link Requirement}, worst first
+ * @param evidence     what the claim rests on, weakest first
+ * @param remedies     one part more and one fewer in each branch
+ * @param brackets     what the bank has to do where
+ * @param effects      what one part more, one fewer and none does
+ * @param idle         branches that do next to nothing where it matters
  */
 public record Evaluation(
         EvaluationInput input,
+        List<Corner> corners,
         KeyFrequencies frequencies,
         BankCurves curves,
         List<Extremum> extrema,
@@ -38,6 +52,16 @@ public record Evaluation(
         Reading atCrossover,
         Reading atSwitching,
         Ripple ripple,
+        List<QuietHarmonic> quiet,
+        LoopResult loop,
+        StepPair steps,
+        StepPair stepsAlone,
+        WindowShares window,
+        List<Verdict> verdicts,
+        Claim claim,
+        List<Evidence> evidence,
+        List<Remedy> remedies,
+        List<Bracket> brackets,
         List<BranchEffect> effects,
         List<IdleBranch> idle,
         List<String> warnings) {
@@ -48,27 +72,62 @@ public record Evaluation(
     private static final double NEXT_TO_NOTHING = 0.1;
     private static final double HALF = 0.5;
 
+    /** @throws EvaluationRefusedException where not even the impedance can be had, saying why; nothing else is thrown for any input */
     public static Evaluation evaluate(EvaluationInput input) {
+        try {
+            return evaluateAll(input);
+        } catch (IllegalArgumentException | ArithmeticException e) {
+            throw new EvaluationRefusedException(e.getMessage(), e);
+        }
+    }
+
+    private static Evaluation evaluateAll(EvaluationInput input) {
+        RailFigures rail = input.rail();
         Bank bank = input.bank();
-        KeyFrequencies frequencies = KeyFrequencies.of(input.rail().converter());
+        List<Corner> corners = Corner.of(rail);
+        Verdicts judged = Verdicts.of(input, corners);
+        CornerFigures nominal = judged.figures().get(0);
+        KeyFrequencies frequencies = nominal.frequencies(rail);
         FrequencyGrid grid = FrequencyGrid.logSpaced(
                 Math.min(LOWEST_HZ, frequencies.dampingFromHz() / 3), Math.max(HIGHEST_HZ, 3 * frequencies.quietToHz()), POINTS);
         BankCurves curves = bank.on(grid);
         List<Extremum> extrema = bank.extrema(grid.startHz(), grid.stopHz());
-        PeriodicCurrent current = current(input.rail());
-        Ripple ripple = Ripple.of(bank, current, Ripple.DEFAULT_SAMPLES);
-        Set<String> warnings = new LinkedHashSet<>(ripple.warnings());
+        Set<String> warnings = new LinkedHashSet<>();
+        boolean modelled = rail.converter().topology() == Topology.BUCK;
+        PeriodicCurrent current = modelled ? corners.get(0).current(rail) : null;
+        Ripple ripple = modelled ? Ripple.of(bank, current, Ripple.DEFAULT_SAMPLES) : null;
+        Dynamics dynamics = Dynamics.of(input, nominal, frequencies, grid);
+        if (ripple != null) {
+            warnings.addAll(ripple.warnings());
+        }
         if (!frequencies.crossoverGiven()) {
             warnings.add("No crossover is stated; a tenth of the switching frequency stands in for it.");
         }
-        return new Evaluation(input, frequencies, curves, extrema, CarrierRibbon.of(bank, curves, extrema),
-                reading(bank, frequencies.crossoverHz()), reading(bank, frequencies.switchingHz()), ripple,
+        warnings.addAll(dynamics.warnings());
+        List<Remedy> remedies = Remedy.of(judged);
+        List<Verdict> verdicts = judged.verdicts().stream().map(verdict -> Remedy.advise(verdict, remedies)).toList();
+        return new Evaluation(input, corners, frequencies, curves, extrema, CarrierRibbon.of(bank, curves, extrema),
+                reading(bank, frequencies.crossoverHz()), reading(bank, frequencies.switchingHz()), ripple, nominal.quiet(),
+                dynamics.loop(), dynamics.steps(), dynamics.stepsAlone(), window(rail, judged), verdicts, Claim.of(verdicts, corners.size()),
+                Evidence.of(input, bank, frequencies, verdicts), remedies, Bracket.of(frequencies, grid.startHz()),
                 effects(bank, frequencies, current), idle(curves, frequencies), List.copyOf(warnings));
     }
 
-    private static PeriodicCurrent current(RailFigures rail) {
-        ConverterFigures converter = rail.converter();
-        return new BuckCurrent(rail.input().nominalV(), rail.nominalVoltageV(), converter.inductanceH(), converter.switchingHz(), converter.phases());
+    /** The verdict on one requirement. */
+    public Verdict verdict(Requirement requirement) {
+        return verdicts.stream().filter(verdict -> verdict.requirement() == requirement).findFirst().orElseThrow();
+    }
+
+    /** The weakest evidence that the claim rests on. */
+    public Evidence weakestEvidence() {
+        return evidence.get(0);
+    }
+
+    private static WindowShares window(RailFigures rail, Verdicts judged) {
+        if (rail.window() == null || rail.converter().topology() != Topology.BUCK) {
+            return null;
+        }
+        return WindowJudge.shares(rail, judged.setting(Requirement.WINDOW)).value();
     }
 
     private static Reading reading(Bank bank, double hz) {
@@ -76,10 +135,13 @@ public record Evaluation(
     }
 
     private static List<BranchEffect> effects(Bank bank, KeyFrequencies frequencies, PeriodicCurrent current) {
-        return BranchEffect.of(bank, List.of(
+        List<BankFigure> figures = new ArrayList<>(List.of(
                 new BankFigure("ESR at crossover", "ohm", changed -> changed.at(frequencies.crossoverHz()).resistanceOhm()),
-                new BankFigure("|Z| at switching", "ohm", changed -> Math.sqrt(changed.at(frequencies.switchingHz()).squaredMagnitude())),
-                new BankFigure("Ripple", "V", changed -> Ripple.quickPeakToPeakV(changed, current))));
+                new BankFigure("|Z| at switching", "ohm", changed -> Math.sqrt(changed.at(frequencies.switchingHz()).squaredMagnitude()))));
+        if (current != null) {
+            figures.add(new BankFigure("Ripple", "V", changed -> Ripple.quickPeakToPeakV(changed, current)));
+        }
+        return BranchEffect.of(bank, figures);
     }
 
     private static List<IdleBranch> idle(BankCurves curves, KeyFrequencies frequencies) {

@@ -1,10 +1,14 @@
 package org.stillrail.electrical.evaluation;
 
 import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.bank.SeriesPath;
+import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.converter.Converter;
 import org.stillrail.electrical.converter.PowerStage;
 import org.stillrail.electrical.requirement.LoadStep;
 import org.stillrail.electrical.step.Load;
+import org.stillrail.electrical.step.SeriesEquivalent;
 import org.stillrail.electrical.step.StepRequest;
 import org.stillrail.electrical.step.StepResult;
 
@@ -19,15 +23,32 @@ public record StepPair(StepResult step, StepResult release) {
     private static final double RECOVERIES = 3;
     private static final double CROSSOVER_PERIODS = 5;
 
+    /** @param converter null for the bank alone */
     static StepPair of(Bank bank, Converter converter, LoadStep figures, double durationS, int samples) {
-        return new StepPair(
-                respond(bank, converter, figures.fromA(), figures.toA(), figures.slewAPerS(), durationS, samples),
-                respond(bank, converter, figures.toA(), figures.fromA(), figures.slewAPerS(), durationS, samples));
+        return new StepPair(step(bank, converter, figures, durationS, samples), release(bank, converter, figures, durationS, samples));
     }
 
-    private static StepResult respond(Bank bank, Converter converter, double fromA, double toA, double slew, double durationS, int samples) {
-        StepRequest request = StepRequest.of(bank, converter, new Load(fromA, toA, slew), durationS).withSamples(samples);
-        return org.stillrail.electrical.step.LoadStep.of(request);
+    static StepResult step(Bank bank, Converter converter, LoadStep figures, double durationS, int samples) {
+        return respond(bank, converter, new Load(figures.fromA(), figures.toA(), figures.slewAPerS()), durationS, samples);
+    }
+
+    static StepResult release(Bank bank, Converter converter, LoadStep figures, double durationS, int samples) {
+        return respond(bank, converter, new Load(figures.toA(), figures.fromA(), figures.slewAPerS()), durationS, samples);
+    }
+
+    private static StepResult respond(Bank bank, Converter converter, Load load, double durationS, int samples) {
+        return org.stillrail.electrical.step.LoadStep.of(StepRequest.of(bank, converter, load, durationS).withSamples(samples));
+    }
+
+    /**
+     * The bank as the step sees it: branches that are no series R-L-C by their equivalent at the crossover. The step would
+     * find the same, but not without looking for the crossover again.
+     */
+    static Bank inTime(Bank bank, double crossoverHz) {
+        return new Bank(bank.branches().stream()
+                .map(branch -> branch.part() instanceof SeriesRlc ? branch
+                        : new Branch(branch.label(), 1, SeriesEquivalent.equivalent(branch.at(crossoverHz), crossoverHz), SeriesPath.NONE, SeriesPath.NONE))
+                .toList());
     }
 
     /** The load's ramp, three times as long as the inductor needs at its slowest, and five periods of the crossover. */

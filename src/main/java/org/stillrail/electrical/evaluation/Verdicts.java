@@ -1,8 +1,16 @@
 package org.stillrail.electrical.evaluation;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.bank.Branch;
 import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.requirement.Verdict;
 
@@ -12,26 +20,109 @@ import org.stillrail.electrical.requirement.Verdict;
  * @param figures  in the order of the corners
  * @param verdicts worst first
  */
-record Verdicts(List<CornerFigures> figures, List<Verdict> verdicts) {
+record Verdicts(EvaluationInput input, List<CornerFigures> figures, List<Verdict> verdicts) {
 
     static Verdicts of(EvaluationInput input, List<Corner> corners) {
         RailFigures rail = input.rail();
-        boolean looped = rail.converter().control() != null && rail.converter().topology() == Topology.BUCK;
-        Tried<Compensation> compensation = looped ? Compensation.of(input) : null;
-        List<CornerFigures> figures = corners.stream().map(corner -> CornerFigures.of(input, corner, compensation)).toList();
+        Tried<Compensation> compensation = compensation(rail, corners.get(0).bank(input));
+        List<CornerFigures> figures = corners.stream()
+                .map(corner -> CornerFigures.of(rail, corner, corner.bank(input), compensation,
+                        Probe.everything(corner.equals(corners.get(0))))).toList();
         List<Verdict> verdicts = new ArrayList<>();
-        for (Judge judge : judges(input)) {
-            verdicts.add(worst(judge, figures));
-        }
+        judges(input).forEach((requirement, judge) -> verdicts.add(worst(judge, figures)));
         verdicts.addAll(SpaceJudge.all(input));
         verdicts.sort(Verdict.WORST_FIRST);
-        return new Verdicts(figures, List.copyOf(verdicts));
+        return new Verdicts(input, figures, List.copyOf(verdicts));
     }
 
-    private static List<Judge> judges(EvaluationInput input) {
+    /**
+     * The verdicts with another count in one branch, each only at the corner that sets it now, with the crossover of now
+     * where only its place is needed, and with the present response to whichever of step and release sets no verdict.
+     *
+     * @param count 0 takes the branch away
+     */
+    List<Verdict> withCount(int branch, int count) {
+        EvaluationInput changed = input.withCount(branch, count);
+        RailFigures rail = changed.rail();
+        Tried<Compensation> compensation = compensation(rail, changed(figures.get(0).bank(), branch, count));
+        Map<Requirement, Judge> judges = judges(changed);
+        Map<Corner, Set<Probe.Item>> items = items(judges.keySet());
+        Map<Corner, CornerFigures> again = new HashMap<>();
+        List<Verdict> after = new ArrayList<>();
+        judges.forEach((requirement, judge) -> {
+            CornerFigures known = setting(requirement);
+            after.add(judge.at(again.computeIfAbsent(known.corner(), corner -> CornerFigures.of(rail, corner,
+                    changed(known.bank(), branch, count), compensation, Probe.of(items.get(corner), known)))));
+        });
+        after.addAll(SpaceJudge.all(changed));
+        return after;
+    }
+
+    Verdict on(Requirement requirement) {
+        return verdicts.stream().filter(verdict -> verdict.requirement() == requirement).findFirst().orElseThrow();
+    }
+
+    /** The figures of the corner that sets a verdict. */
+    CornerFigures setting(Requirement requirement) {
+        String corner = on(requirement).corner();
+        return figures.stream().filter(each -> each.corner().name().equals(corner)).findFirst().orElse(figures.get(0));
+    }
+
+    private Map<Corner, Set<Probe.Item>> items(Set<Requirement> requirements) {
+        Map<Corner, Set<Probe.Item>> items = new HashMap<>();
+        for (Requirement requirement : requirements) {
+            CornerFigures known = setting(requirement);
+            Set<Probe.Item> wanted = items.computeIfAbsent(known.corner(), key -> EnumSet.noneOf(Probe.Item.class));
+            if (!on(requirement).outcome().judged()) {
+                continue;
+            }
+            switch (requirement) {
+                case RIPPLE, VOLTAGE_RATING -> wanted.add(Probe.Item.RIPPLE);
+                case DAMPING -> wanted.add(Probe.Item.LOOP);
+                case DEVIATION -> wanted.addAll(responses(known, null));
+                case WINDOW -> {
+                    wanted.add(Probe.Item.RIPPLE);
+                    wanted.addAll(responses(known, WindowJudge.below(input.rail(), known)));
+                }
+                default -> { }
+            }
+        }
+        return items;
+    }
+
+    /** @param fall whether the largest fall is looked for, or the largest rise; null for the larger of both */
+    private static Set<Probe.Item> responses(CornerFigures known, Boolean fall) {
+        if (known.steps() == null || !known.steps().answered()) {
+            return EnumSet.of(Probe.Item.LOOP);
+        }
+        StepPair pair = known.steps().value();
+        boolean under = fall == null ? pair.undershootV() > pair.overshootV() : fall;
+        boolean step = under ? pair.step().undershootV() > pair.release().undershootV() : pair.step().overshootV() > pair.release().overshootV();
+        return EnumSet.of(step ? Probe.Item.STEP : Probe.Item.RELEASE);
+    }
+
+    private static Bank changed(Bank bank, int index, int count) {
+        Branch branch = bank.branches().get(index);
+        return count == 0 ? bank.without(index) : bank.with(index, branch.withCount(count));
+    }
+
+    private static Tried<Compensation> compensation(RailFigures rail, Bank nominal) {
+        boolean looped = rail.converter().control() != null && rail.converter().topology() == Topology.BUCK;
+        return looped ? Compensation.of(rail, nominal) : null;
+    }
+
+    private static Map<Requirement, Judge> judges(EvaluationInput input) {
         RailFigures rail = input.rail();
-        return List.of(new RippleJudge(rail), new QuietBandJudge(rail), new DampingJudge(rail, input.settings()), new BulkChargeJudge(rail),
-                new DeviationJudge(rail), new WindowJudge(rail), new VoltageRatingJudge(input), new EsrWindowJudge(rail));
+        Map<Requirement, Judge> judges = new EnumMap<>(Requirement.class);
+        judges.put(Requirement.RIPPLE, new RippleJudge(rail));
+        judges.put(Requirement.QUIET_BAND, new QuietBandJudge(rail));
+        judges.put(Requirement.DAMPING, new DampingJudge(rail, input.settings()));
+        judges.put(Requirement.BULK_CHARGE, new BulkChargeJudge(rail));
+        judges.put(Requirement.DEVIATION, new DeviationJudge(rail));
+        judges.put(Requirement.WINDOW, new WindowJudge(rail));
+        judges.put(Requirement.VOLTAGE_RATING, new VoltageRatingJudge(input));
+        judges.put(Requirement.ESR_WINDOW, new EsrWindowJudge(rail));
+        return judges;
     }
 
     /** The first of equals, so the nominal corner where the corner makes no difference. */

@@ -70,6 +70,12 @@ final class WindowJudge implements Judge {
         return figures.steps().then(steps -> WindowShares.of(corner, rail.window(), ripple, steps.overshootV(), steps.undershootV()));
     }
 
+    /** Whether the worse side is the one below nominal; null where that is not known. */
+    static Boolean below(RailFigures rail, CornerFigures figures) {
+        WindowShares shares = shares(rail, figures).value();
+        return shares == null ? null : (Boolean) (shares.worse() == shares.minus());
+    }
+
     private static String largest(WindowSide side, boolean above) {
         Map<String, Double> shares = new LinkedHashMap<>();
         shares.put("the " + (above ? "overshoot" : "undershoot"), side.stepV());

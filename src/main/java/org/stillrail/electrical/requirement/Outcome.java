@@ -21,9 +21,9 @@ public enum Outcome {
         return label;
     }
 
-    /** Whether the rail asks and an answer is due. */
-    public boolean asked() {
-        return this != NOT_ASKED;
+    /** Whether the rail asks and the method has an answer, if only that a figure is missing. */
+    public boolean judged() {
+        return this == MET || needsConcession();
     }
 
     /** Whether a bank with this verdict needs a concession before it can be submitted. */

@@ -6,7 +6,7 @@ package org.stillrail.electrical.ripple;
  */
 final class ExactVoltage {
 
-    private static final int FEWEST_INSIDE = 12;
+    private static final int FEWEST_INSIDE = 4;
     private static final double[] WEIGHTS = {-1.0 / 120, 1.0 / 24, -1.0 / 12, 1.0 / 12, -1.0 / 24, 1.0 / 120};
 
     private final PiecewiseLinear current;

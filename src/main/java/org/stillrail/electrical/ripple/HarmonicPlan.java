@@ -20,7 +20,7 @@ record HarmonicPlan(int harmonics, Asymptote asymptote, double truncationV, doub
 
     static final int FEWEST = 128;
     static final int MOST = 1 << 16;
-    private static final long MOST_WORK = 200_000_000;
+    private static final long MOST_WORK = 100_000_000;
     private static final int SCAN_PER_DECADE = 40;
     private static final double OFF_HARMONICS = 1.00371;
 

@@ -24,8 +24,13 @@ import org.stillrail.electrical.converter.VoltageMode;
  * {@code diL/dt = (u - R iL - v) / L}, or in current mode with the slope's state, it gives v, and the inductor current is
  * {@code iLoad + c x}, no state of its own.</li>
  * </ul>
+ * Where d is small beside inductive branches, v would be a small difference of currents times a large resistance; the law is then
+ * differentiated too, with v as the state and {@code iL = iLoad + c x + d v}.
  */
 final class Circuit {
+
+    /** Below this conductance in S the voltage of a node with inductive branches is a state. */
+    private static final double WEAK_S = 0.01;
 
     private final int n;
     private final int branchStates;
@@ -43,6 +48,7 @@ final class Circuit {
     private final double[] c;
     private final double conductance;
     private final double capacitance;
+    private final boolean weak;
 
     private final boolean voltageMode;
     private final PowerStage stage;
@@ -63,6 +69,7 @@ final class Circuit {
         this.c = new double[branchStates];
         double d = 0;
         double e = 0;
+        boolean inductiveBranch = false;
         int at = 0;
         for (AdmittanceStateSpace branch : branches) {
             for (int row = 0; row < branch.states(); row++) {
@@ -75,9 +82,11 @@ final class Circuit {
             at += branch.states();
             d += branch.conductance();
             e += branch.capacitance();
+            inductiveBranch |= branch.conductance() == 0 && branch.capacitance() == 0;
         }
         this.conductance = d;
         this.capacitance = e;
+        this.weak = e == 0 && d > 0 && d < WEAK_S && inductiveBranch;
         this.loadLineOhm = loadLineOhm;
         this.stage = converter == null ? null : converter.stage();
         if (converter != null && converter.control() instanceof VoltageMode voltage) {
@@ -107,8 +116,8 @@ final class Circuit {
             this.inverseSamplingQ = 0;
         }
         int next = branchStates;
-        this.voltageAt = capacitance > 0 ? next++ : -1;
-        this.inductorAt = compensator != null && !inductive() ? next++ : -1;
+        this.voltageAt = capacitance > 0 || weak ? next++ : -1;
+        this.inductorAt = compensator != null && !inductive() && !weak ? next++ : -1;
         this.slopeAt = compensator != null && !voltageMode ? next++ : -1;
         this.integratorAt = compensator != null ? next++ : -1;
         this.lagsAt = next;
@@ -229,7 +238,11 @@ final class Circuit {
         for (int k = 0; k < branchStates; k++) {
             branchCurrent = branchCurrent.plus(c[k], unit[k]);
         }
-        Row inductor = inductorAt >= 0 ? unit[inductorAt] : hasConverter() ? branchCurrent.plus(load) : zero;
+        Row inductor = inductorAt >= 0 ? unit[inductorAt] : zero;
+        if (hasConverter() && inductorAt < 0) {
+            inductor = branchCurrent.plus(load);
+            inductor = weak ? inductor.plus(conductance, unit[voltageAt]) : inductor;
+        }
         Row compensatorRest = zero;
         if (hasConverter()) {
             for (int m = 0; m < compensator.lags(); m++) {
@@ -248,7 +261,15 @@ final class Circuit {
             }
             rates[k] = rate.plus(b[k], voltage);
         }
-        if (voltageAt >= 0) {
+        Row inductorSlope = zero;
+        if (voltageMode) {
+            inductorSlope = source.plus(-stage.combinedResistanceOhm(), inductor).minus(voltage).over(stage.combinedInductanceH());
+        } else if (hasConverter()) {
+            inductorSlope = unit[slopeAt];
+        }
+        if (weak) {
+            rates[voltageAt] = inductorSlope.minus(loadSlope).minus(branchCurrent.rate(rates)).over(conductance);
+        } else if (voltageAt >= 0) {
             rates[voltageAt] = inductor.minus(load).minus(branchCurrent).plus(-conductance, voltage).over(capacitance);
         }
         if (!hasConverter()) {
@@ -266,14 +287,10 @@ final class Circuit {
             rates[integratorAt] = error.times(compensator.integratorGain());
         }
         Row freePush = zero;
-        if (voltageMode) {
-            if (inductorAt >= 0) {
-                rates[inductorAt] = source.plus(-stage.combinedResistanceOhm(), inductor).minus(voltage).over(stage.combinedInductanceH());
-            }
-        } else {
-            if (inductorAt >= 0) {
-                rates[inductorAt] = unit[slopeAt];
-            }
+        if (inductorAt >= 0) {
+            rates[inductorAt] = inductorSlope;
+        }
+        if (!voltageMode) {
             freePush = command.minus(inductor).times(samplingOmega * samplingOmega).plus(-samplingOmega * inverseSamplingQ, unit[slopeAt]);
             if (regime.side() == 0) {
                 rates[slopeAt] = freePush;

@@ -136,12 +136,27 @@ final class Propagator {
         return product;
     }
 
-    /**
-     * The norm after scaling the states by powers of two until rows and columns weigh alike (Parlett and Reinsch, from memory).
-     * Such a scaling changes no digit of the products above, so only the norm is wanted. A state that nothing drives (a constant
-     * input) may be scaled at will and is left out.
-     */
+    /** The norm after balancing. A state that nothing drives (a constant input) may be scaled at will and is left out. */
     private static double balancedNorm(double[] m, int n) {
+        double[] scale = balance(m, n);
+        double norm = 0;
+        for (int i = 0; i < n; i++) {
+            double row = 0;
+            for (int k = 0; k < n; k++) {
+                if (driven(m, n, k)) {
+                    row += Math.abs(m[i * n + k]) * scale[k] / scale[i];
+                }
+            }
+            norm = Math.max(norm, row);
+        }
+        return norm;
+    }
+
+    /**
+     * Units for the states, powers of two, in which rows and columns weigh alike (Parlett and Reinsch, from memory). Such a scaling
+     * changes no digit of the products above, so only the norm in it is wanted.
+     */
+    static double[] balance(double[] m, int n) {
         double[] scale = new double[n];
         Arrays.fill(scale, 1);
         for (int sweep = 0; sweep < BALANCING_SWEEPS; sweep++) {
@@ -167,17 +182,7 @@ final class Propagator {
                 break;
             }
         }
-        double norm = 0;
-        for (int i = 0; i < n; i++) {
-            double row = 0;
-            for (int k = 0; k < n; k++) {
-                if (driven(m, n, k)) {
-                    row += Math.abs(m[i * n + k]) * scale[k] / scale[i];
-                }
-            }
-            norm = Math.max(norm, row);
-        }
-        return norm;
+        return scale;
     }
 
     private static boolean driven(double[] m, int n, int state) {

@@ -39,7 +39,8 @@ public final class SeriesEquivalent implements BranchRealisation {
         return new RealisedBranch(space, errorPercent(branch, same, aroundHz), warning);
     }
 
-    static SeriesRlc equivalent(ImpedancePoint z, double hz) {
+    /** The constant series R, L and C that have this impedance and slope of reactance at a frequency. */
+    public static SeriesRlc equivalent(ImpedancePoint z, double hz) {
         double omega = 2 * Math.PI * hz;
         double slope = z.reactanceOhmPerHz() / (2 * Math.PI);
         double ratio = z.reactanceOhm() / omega;

@@ -93,6 +93,19 @@ class BankExtremaTest {
         assertThat(kink.qualityFactor()).isCloseTo(Math.abs(below + above) / 2 / 2, within(1e-9));
     }
 
+    /** With R flat and X crossing 0 at a point of the table, the slope of |Z| is 0 there from both sides. */
+    @Test
+    void resonanceOnAPointOfATableIsSeen() {
+        TableModel table = TableModel.of(new double[] {1e3, 1e4, 1e5}, new double[] {1, 1, 1}, new double[] {-2, 0, 3});
+        List<Extremum> found = Banks.of(Banks.branch("table", 1, table)).extrema(2e3, 9e4);
+        assertThat(found).singleElement().satisfies(minimum -> {
+            assertThat(minimum.kind()).isEqualTo(Kind.MINIMUM);
+            assertThat(minimum.frequencyHz()).isEqualTo(1e4);
+            assertThat(minimum.magnitudeOhm()).isCloseTo(1, within(1e-12));
+            assertThat(minimum.qualityFactor()).isCloseTo((2 + 3) / Math.log(10) / 2 / 2, within(1e-6));
+        });
+    }
+
     @Test
     void extremumOnTheEdgeIsNotInside() {
         double f0 = 1 / (2 * Math.PI * Math.sqrt(1e-6 * 1e-9));

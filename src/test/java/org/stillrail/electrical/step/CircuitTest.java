@@ -115,10 +115,11 @@ class CircuitTest {
         int n = circuit.size();
         int driven = drivenStates(circuit);
         double[] m = circuit.mode(Regime.FREE).propagator().matrix();
+        double[] scale = Propagator.balance(m, n);
         DMatrixRMaj matrix = new DMatrixRMaj(driven, driven);
         for (int row = 0; row < driven; row++) {
             for (int column = 0; column < driven; column++) {
-                matrix.set(row, column, m[row * n + column]);
+                matrix.set(row, column, m[row * n + column] * scale[column] / scale[row]);
             }
         }
         EigenDecomposition_F64<DMatrixRMaj> eigen = DecompositionFactory_DDRM.eig(driven, false);

@@ -1,7 +1,6 @@
 package org.stillrail.electrical.step;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -44,39 +43,55 @@ class LoadStepTest {
         compare(buck(BULK, new double[] {88e-6, 0.8e-3, 0}).load(30, 0, 100e6, true), 200e-6, 0.01);
     }
 
+    @Test
+    void anExactDelayFollowsAFixedStepIntegrationThatKeepsThePast() {
+        ReferenceBuck linear = buck(BULK, CERAMIC).load(2, 12, 10e6, false);
+        compare(linear, linear.runDelayed(100e-6, 2e-9, 250), 500e-9, 100e-6, 0.005);
+        ReferenceBuck clamped = buck(BULK, CERAMIC).load(30, 0, 100e6, true);
+        compare(clamped, clamped.runDelayed(100e-6, 1e-9, 200), 200e-9, 100e-6, 0.01);
+    }
+
     private static ReferenceBuck buck(double[]... crl) {
         return new ReferenceBuck(12, 1.2, 0.33e-6, 1e-3, 1.5, 6e4, 6e3, 250e3, crl);
     }
 
     private static void compare(ReferenceBuck reference, double durationS, double tolerance) {
-        ReferenceBuck.Outcome expected = reference.run(durationS, 2e-9);
-        StepResult got = LoadStep.of(request(reference, durationS));
+        compare(reference, reference.run(durationS, 2e-9), 0, durationS, tolerance);
+    }
+
+    private static void compare(ReferenceBuck reference, ReferenceBuck.Outcome expected, double delayS, double durationS, double tolerance) {
+        StepResult got = LoadStep.of(request(reference, delayS, durationS));
         double scale = Math.max(-expected.lowestV(), expected.highestV());
         assertEquals(-expected.lowestV(), got.undershootV(), tolerance * scale);
         assertEquals(expected.highestV(), got.overshootV(), tolerance * scale);
+        assertEquals(expected.lowestAtS(), got.undershootAtS(), 0.005 * durationS);
+        assertEquals(expected.highestAtS(), got.overshootAtS(), 0.005 * durationS);
         double[] timeS = got.timeS();
         double[] deviationV = got.deviationV();
-        double worst = 0;
-        int at = 0;
-        for (int i = 1; i < timeS.length; i++) {
-            while (at < expected.points().size() - 1 && expected.points().get(at)[0] < timeS[i]) {
+        double[] inductorA = got.inductorA();
+        List<double[]> points = expected.points();
+        double stepA = Math.abs(reference.toA - reference.fromA);
+        int at = 1;
+        for (int i = 1; i < timeS.length && timeS[i] <= points.get(points.size() - 1)[0]; i++) {
+            while (points.get(at)[0] < timeS[i]) {
                 at++;
             }
-            double[] b = expected.points().get(at);
-            double[] a = expected.points().get(at - 1);
+            double[] a = points.get(at - 1);
+            double[] b = points.get(at);
             double fraction = b[0] > a[0] ? (timeS[i] - a[0]) / (b[0] - a[0]) : 1;
-            worst = Math.max(worst, Math.abs(deviationV[i] - a[1] - fraction * (b[1] - a[1])));
+            assertEquals(a[1] + fraction * (b[1] - a[1]), deviationV[i], tolerance * scale, "deviation at " + timeS[i]);
+            assertEquals(a[2] + fraction * (b[2] - a[2]), inductorA[i], tolerance * stepA, "inductor at " + timeS[i]);
         }
-        assertTrue(worst < tolerance * scale, "worst sample " + worst / scale);
     }
 
-    private static StepRequest request(ReferenceBuck reference, double durationS) {
+    private static StepRequest request(ReferenceBuck reference, double delayS, double durationS) {
         List<Branch> branches = new ArrayList<>();
         for (double[] crl : reference.crl) {
             branches.add(new Branch("b", 1, new SeriesRlc(crl[0], crl[1], crl[2]), SeriesPath.NONE, SeriesPath.NONE));
         }
-        Converter converter = new Converter(new PowerStage(reference.inputV, reference.outputV, reference.inductanceH, reference.resistanceOhm, 500e3, 1),
-                new VoltageMode(reference.rampV, 0), new Compensator(reference.gain, List.of(reference.zeroHz), List.of(reference.poleHz)));
+        PowerStage stage = new PowerStage(reference.inputV, reference.outputV, reference.inductanceH, reference.resistanceOhm, 500e3, 1);
+        Converter converter = new Converter(stage, new VoltageMode(reference.rampV, delayS),
+                new Compensator(reference.gain, List.of(reference.zeroHz), List.of(reference.poleHz)));
         StepRequest request = StepRequest.of(new Bank(branches), converter, new Load(reference.fromA, reference.toA, reference.slew), durationS);
         return reference.limited ? request : request.unlimited();
     }

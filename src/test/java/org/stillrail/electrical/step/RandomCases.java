@@ -32,7 +32,7 @@ final class RandomCases {
             boolean inductive = kind == 0 || kind > 1 && random.nextBoolean();
             boolean resistive = kind <= 1 || random.nextInt(3) > 0;
             branches.add(new Branch("branch " + k, 1 + random.nextInt(8),
-                    new SeriesRlc(between(1e-7, 1e-3), resistive ? between(1e-3, 1e-1) : 0, inductive ? between(2e-10, 2e-8) : 0),
+                    new SeriesRlc(between(1e-7, 1e-3), resistive ? between(1e-3, random.nextInt(4) == 0 ? 1e4 : 1e-1) : 0, inductive ? between(2e-10, 2e-8) : 0),
                     random.nextInt(4) == 0 ? new SeriesPath(0, between(1e-10, 1e-9)) : SeriesPath.NONE,
                     random.nextInt(4) == 0 ? new SeriesPath(between(1e-4, 1e-3), 0) : SeriesPath.NONE));
         }

@@ -1,6 +1,7 @@
 package org.stillrail.electrical.step;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.ODEStateAndDerivative;
@@ -26,6 +27,7 @@ final class ReferenceBuck {
     double toA;
     double slew;
     boolean limited;
+    private Double delayedDuty;
 
     ReferenceBuck(double inputV, double outputV, double inductanceH, double resistanceOhm, double rampV, double gain, double zeroHz,
             double poleHz, double[]... crl) {
@@ -109,17 +111,76 @@ final class ReferenceBuck {
         return new Outcome(low[1], low[0], high[1], high[0], end[1], end[2], points);
     }
 
+    /**
+     * The same with an exact delay between command and duty: classic Runge-Kutta at a fixed step, the command's past kept at every
+     * step and interpolated by a cubic through four of them at the half steps.
+     */
+    Outcome runDelayed(double durationS, double stepS, int stepsOfDelay) {
+        int m = crl.length;
+        int n = (int) Math.round(durationS / stepS);
+        double start = (outputV + resistanceOhm * fromA) / inputV;
+        double[] y = new double[2 * m + 3];
+        for (int k = 0; k < m; k++) {
+            y[2 * k] = outputV;
+        }
+        y[2 * m] = fromA;
+        y[2 * m + 1] = start * rampV;
+        int offset = stepsOfDelay + 2;
+        double[] duty = new double[n + 1 + offset];
+        Arrays.fill(duty, 0, offset + 1, start);
+        double rampS = Math.abs(toA - fromA) / slew;
+        List<double[]> points = new ArrayList<>();
+        double[] low = {0, 0};
+        double[] high = {0, 0};
+        for (int i = 0; i < n; i++) {
+            double t = i * stepS;
+            double slope = t + stepS / 2 < rampS ? Math.copySign(slew, toA - fromA) : 0;
+            int at = i + offset - stepsOfDelay;
+            delayedDuty = duty[at];
+            double v = output(t, y, slope) - outputV;
+            double[] point = {t, v, y[2 * m]};
+            points.add(point);
+            low = v < low[1] ? point : low;
+            high = v > high[1] ? point : high;
+            double[] k1 = rates(t, y, slope);
+            delayedDuty = (9 * (duty[at] + duty[at + 1]) - duty[at - 1] - duty[Math.min(at + 2, i + offset)]) / 16;
+            double[] k2 = rates(t + stepS / 2, moved(y, k1, stepS / 2), slope);
+            double[] k3 = rates(t + stepS / 2, moved(y, k2, stepS / 2), slope);
+            delayedDuty = duty[at + 1];
+            double[] k4 = rates(t + stepS, moved(y, k3, stepS), slope);
+            for (int k = 0; k < y.length; k++) {
+                y[k] += stepS / 6 * (k1[k] + 2 * k2[k] + 2 * k3[k] + k4[k]);
+            }
+            double next = command(y) / rampV;
+            duty[i + 1 + offset] = limited ? Math.min(1, Math.max(0, next)) : next;
+        }
+        delayedDuty = null;
+        double[] end = points.get(points.size() - 1);
+        return new Outcome(low[1], low[0], high[1], high[0], end[1], end[2], points);
+    }
+
+    private static double[] moved(double[] y, double[] rates, double h) {
+        double[] moved = y.clone();
+        for (int k = 0; k < y.length; k++) {
+            moved[k] += h * rates[k];
+        }
+        return moved;
+    }
+
     private double load(double t) {
         double rampS = Math.abs(toA - fromA) / slew;
         return t >= rampS ? toA : fromA + (toA - fromA) * t / rampS;
     }
 
-    private double command(double[] y, double v) {
+    private double command(double[] y) {
         return y[y.length - 2] + y[y.length - 1];
     }
 
-    private double duty(double[] y, double v) {
-        double duty = command(y, v) / rampV;
+    private double duty(double[] y) {
+        if (delayedDuty != null) {
+            return delayedDuty;
+        }
+        double duty = command(y) / rampV;
         return limited ? Math.min(1, Math.max(0, duty)) : duty;
     }
 
@@ -138,7 +199,7 @@ final class ReferenceBuck {
         if (conductance > 0) {
             return inflow / conductance;
         }
-        double right = (duty(y, 0) * inputV - resistanceOhm * y[2 * m]) / inductanceH - slope;
+        double right = (duty(y) * inputV - resistanceOhm * y[2 * m]) / inductanceH - slope;
         double left = 1 / inductanceH;
         for (int k = 0; k < m; k++) {
             right += (y[2 * k] + crl[k][1] * y[2 * k + 1]) / crl[k][2];
@@ -162,9 +223,9 @@ final class ReferenceBuck {
                 d[2 * k] = (v - y[2 * k]) / r / c;
             }
         }
-        d[2 * m] = (duty(y, v) * inputV - resistanceOhm * y[2 * m] - v) / inductanceH;
+        d[2 * m] = (duty(y) * inputV - resistanceOhm * y[2 * m] - v) / inductanceH;
         double error = outputV - v;
-        double command = command(y, v);
+        double command = command(y);
         boolean held = limited && (command > rampV && error > 0 || command < 0 && error < 0);
         d[2 * m + 1] = held ? 0 : gain * error;
         double wp = 2 * Math.PI * poleHz;

@@ -1,0 +1,59 @@
+package org.stillrail.electrical.evaluation;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.converter.Loop;
+import org.stillrail.electrical.converter.LoopResult;
+import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.electrical.requirement.LoadStep;
+import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.electrical.requirement.Topology;
+import org.stillrail.electrical.step.SeriesEquivalent;
+import org.stillrail.electrical.step.StepResult;
+
+/** Loop and load step of the nominal corner as curves for the charts; what cannot be had is null. */
+record Dynamics(LoopResult loop, StepPair steps, StepPair stepsAlone, List<String> warnings) {
+
+    private static final int SAMPLES = 600;
+
+    static Dynamics of(EvaluationInput input, CornerFigures nominal, KeyFrequencies frequencies, FrequencyGrid grid) {
+        RailFigures rail = input.rail();
+        if (rail.converter().topology() != Topology.BUCK) {
+            return new Dynamics(null, null, null, List.of());
+        }
+        Bank bank = nominal.bank();
+        LoadStep step = rail.loadStep();
+        Tried<LoopResult> loop = rail.converter().control() == null ? Tried.refused("")
+                : Compensation.of(rail, bank).then(placed -> Loop.of(bank, placed.at(nominal.corner(), rail), grid));
+        StepPair steps = nominal.steps() == null ? null : nominal.steps().value();
+        Tried<StepPair> alone = step == null ? Tried.refused("")
+                : Tried.of(() -> StepPair.of(StepPair.inTime(bank, frequencies.crossoverHz()), null, step,
+                        StepPair.aloneDurationS(step, frequencies.crossoverHz()), SAMPLES));
+        List<String> warnings = new ArrayList<>();
+        if (loop.answered()) {
+            warnings.addAll(loop.value().warnings());
+        }
+        if (steps != null) {
+            warnings.addAll(replacements(bank, frequencies.crossoverHz()));
+            for (StepResult each : List.of(steps.step(), steps.release())) {
+                warnings.addAll(each.warnings());
+            }
+        }
+        return new Dynamics(loop.value(), steps, alone.value(),
+                warnings.stream().map(words -> words.endsWith(".") ? words : words + ".").distinct().toList());
+    }
+
+    /** What is said of branches that the step takes by their equivalent. */
+    private static List<String> replacements(Bank bank, double crossoverHz) {
+        SeriesEquivalent equivalent = new SeriesEquivalent();
+        List<String> warnings = new ArrayList<>();
+        bank.branches().forEach(branch -> {
+            String warning = equivalent.realise(branch, crossoverHz).warning();
+            if (warning != null) {
+                warnings.add(warning);
+            }
+        });
+        return warnings;
+    }
+}

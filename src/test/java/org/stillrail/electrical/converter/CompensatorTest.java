@@ -1,0 +1,73 @@
+package org.stillrail.electrical.converter;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.stillrail.electrical.curve.Complex;
+
+class CompensatorTest {
+
+    @Test
+    void partsWithOneZeroAreThoseOfTheKFactorsDesignRules() {
+        // Row LP-06: boost 60 deg, 10 kHz, gain 5, R1 10 kohm; attributed to Venable 1983, from memory, network recomputed outside.
+        double k = Math.tan(Math.toRadians(60 / 2.0 + 45));
+        Compensator compensator = scaled(5, 10e3, List.of(10e3 / k), List.of(10e3 * k));
+        CompensatorParts parts = CompensatorParts.of(compensator, 10e3);
+        assertEquals(1.102657790843584e-09, parts.c1F(), 1e-9 * parts.c1F());
+        assertEquals(8.529087694578928e-11, parts.c2F(), 1e-9 * parts.c2F());
+        assertEquals(53867.51345948129, parts.r2Ohm(), 1e-9 * parts.r2Ohm());
+    }
+
+    @Test
+    void partsWithTwoZerosAreThoseOfTheKFactorsDesignRules() {
+        // Row LP-07: boost 120 deg, 50 kHz, gain 2, R1 10 kohm; same source.
+        double spread = Math.tan(Math.toRadians(120 / 4.0 + 45));
+        Compensator compensator = scaled(2, 50e3, List.of(50e3 / spread, 50e3 / spread), List.of(50e3 * spread, 50e3 * spread));
+        CompensatorParts parts = CompensatorParts.of(compensator, 10e3);
+        assertEquals(2.057587449394957e-09, parts.c1F(), 1e-9 * parts.c1F());
+        assertEquals(1.5915494309189535e-10, parts.c2F(), 1e-9 * parts.c2F());
+        assertEquals(5773.502691896257, parts.r2Ohm(), 1e-9 * parts.r2Ohm());
+        assertEquals(773.5026918962575, parts.r3Ohm(), 1e-9 * parts.r3Ohm());
+        assertEquals(1.1026577908435843e-09, parts.c3F(), 1e-9 * parts.c3F());
+    }
+
+    @Test
+    void partsMakeTheNetworksTransferFunction() {
+        CompensatorParts parts = new CompensatorParts(10e3, 4.7e3, 2.2e-9, 150e-12, 820.0, 1e-9);
+        Compensator compensator = parts.compensator();
+        for (double hz : new double[] {10, 3e3, 47e3, 2e6}) {
+            Complex s = new Complex(0, 2 * Math.PI * hz);
+            Complex c1 = s.times(parts.c1F()).reciprocal().plus(new Complex(parts.r2Ohm(), 0));
+            Complex feedback = c1.reciprocal().plus(s.times(parts.c2F())).reciprocal();
+            Complex c3 = s.times(parts.c3F()).reciprocal().plus(new Complex(parts.r3Ohm(), 0));
+            Complex input = c3.reciprocal().plus(new Complex(1 / parts.r1Ohm(), 0));
+            Complex expected = feedback.times(input);
+            Complex got = compensator.at(hz);
+            assertEquals(0, got.minus(expected).magnitude() / expected.magnitude(), 1e-12);
+        }
+        CompensatorParts back = CompensatorParts.of(compensator, 10e3);
+        assertEquals(0, back.compensator().at(50e3).minus(compensator.at(50e3)).magnitude() / compensator.magnitudeAt(50e3), 1e-12);
+    }
+
+    @Test
+    void moreZerosThanPolesAndOneAreRefusedByName() {
+        IllegalArgumentException refused = assertThrows(IllegalArgumentException.class,
+                () -> new Compensator(1, List.of(1e3, 2e3), List.of()));
+        assertTrue(refused.getMessage().startsWith("zerosHz"));
+        new Compensator(1, List.of(1e3), List.of());
+    }
+
+    @Test
+    void aNetworkCannotMakePolesBelowItsZeros() {
+        assertThrows(IllegalArgumentException.class, () -> CompensatorParts.of(new Compensator(1, List.of(1e4), List.of(1e3)), 10e3));
+        assertThrows(IllegalArgumentException.class, () -> CompensatorParts.of(new Compensator(1, List.of(), List.of()), 10e3));
+    }
+
+    /** A compensator with a given magnitude at a frequency. */
+    private static Compensator scaled(double magnitude, double hz, List<Double> zerosHz, List<Double> polesHz) {
+        return new Compensator(magnitude / new Compensator(1, zerosHz, polesHz).magnitudeAt(hz), zerosHz, polesHz);
+    }
+}

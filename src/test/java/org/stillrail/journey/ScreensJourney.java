@@ -1,0 +1,34 @@
+package org.stillrail.journey;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ScreenshotAnimations;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Takes the pictures of the docs: {@code mvn test -Dtest=ScreensJourney -Dstillrail.screens=true} writes one of each page,
+ * whole and 1280 px wide, to docs/screens.
+ */
+@Browsing
+@EnabledIfSystemProperty(named = "stillrail.screens", matches = "true", disabledReason = "Writes pictures into docs/screens")
+class ScreensJourney {
+
+    static List<Screen> screens() {
+        return Screen.ALL;
+    }
+
+    @ParameterizedTest
+    @MethodSource("screens")
+    void photograph(Screen screen, Visitor visitor) {
+        screen.visit(visitor);
+        // The pointer would leave a cursor line in a chart.
+        visitor.page().mouse().move(0, 0);
+        visitor.page().screenshot(new Page.ScreenshotOptions()
+                .setPath(Path.of("docs/screens", screen.name() + ".png"))
+                .setFullPage(true)
+                .setAnimations(ScreenshotAnimations.DISABLED));
+    }
+}

@@ -1,0 +1,174 @@
+package org.stillrail.journey;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.ConsoleMessage;
+import com.microsoft.playwright.Dialog;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.LoadState;
+import com.microsoft.playwright.options.SelectOption;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Somebody with a browser window of 1280 px. Whatever the browser reports as an error (a script's, a page's, a breach of the
+ * content security policy, an answer of 4xx or 5xx) counts as a problem, unless it was announced by {@link #expectStatus}.
+ */
+final class Visitor {
+
+    private final String origin;
+    private final BrowserContext session;
+    private final Page page;
+    private final List<String> problems = new ArrayList<>();
+    private final List<String> questions = new ArrayList<>();
+    private final Set<Integer> expected = new HashSet<>();
+    private boolean agrees = true;
+
+    Visitor(Browser browser, String origin) {
+        this.origin = origin;
+        this.session = browser.newContext(new Browser.NewContextOptions()
+                .setViewportSize(1280, 900).setLocale("en-GB").setTimezoneId("UTC").setBaseURL(origin).setAcceptDownloads(true));
+        session.setDefaultTimeout(20_000);
+        this.page = session.newPage();
+        watch(page);
+    }
+
+    private void watch(Page watched) {
+        watched.onConsoleMessage(this::note);
+        watched.onPageError(error -> problems.add(where() + ": " + error));
+        watched.onDialog(this::answer);
+    }
+
+    private void note(ConsoleMessage message) {
+        boolean announced = expected.stream().anyMatch(status -> message.text().contains("status of " + status)
+                || message.text().contains("Status Error Code " + status));
+        if (message.type().equals("error") && !announced) {
+            problems.add(where() + ": " + message.text() + " (" + message.location() + ")");
+        }
+    }
+
+    private String where() {
+        return page.url().replace(origin, "");
+    }
+
+    private void answer(Dialog dialog) {
+        questions.add(dialog.type().equals("beforeunload") ? "Leave without saving?" : dialog.message());
+        if (agrees) {
+            dialog.accept();
+        } else {
+            dialog.dismiss();
+        }
+    }
+
+    /** For what the page objects do not know. */
+    Page page() {
+        return page;
+    }
+
+    List<String> problems() {
+        return List.copyOf(problems);
+    }
+
+    /** Questions that the browser asked before it went on, oldest first. */
+    List<String> questions() {
+        return List.copyOf(questions);
+    }
+
+    /** From now on says no (or yes again) to such questions. */
+    void agrees(boolean yes) {
+        this.agrees = yes;
+    }
+
+    /** An answer with this status belongs to the journey. */
+    void expectStatus(int status) {
+        expected.add(status);
+    }
+
+    void open(String path) {
+        page.navigate(path);
+    }
+
+    /** Opens a part from the library's search. */
+    void openPart(String partNumber) {
+        open("/library?text=" + partNumber);
+        follow(partNumber);
+    }
+
+    /** Opens a bank from the list of projects. */
+    void openBank(String name) {
+        open("/projects");
+        follow(name);
+    }
+
+    /** Waits until the page has loaded, nothing is on its way to the server and nothing moves. */
+    void rests() {
+        page.waitForLoadState(LoadState.LOAD);
+        page.waitForFunction("""
+                () => !document.querySelector('.htmx-request, .htmx-swapping, .htmx-settling')
+                  && !document.getAnimations().some(animation => animation.playState === 'running')""");
+    }
+
+    /** Signs in with an account of the demo, with the password that its sign-in page shows. */
+    void signInAs(String userName) {
+        open("/sign-in");
+        String password = page.locator("section", new Page.LocatorOptions().setHasText("Accounts of the demo")).locator("p code").first()
+                .textContent();
+        fill("User name", userName);
+        fill("Password", password);
+        press("Sign in");
+        PlaywrightAssertions.assertThat(button("Sign out")).isVisible();
+    }
+
+    Locator field(String label) {
+        return page.getByLabel(label, new Page.GetByLabelOptions().setExact(true));
+    }
+
+    void fill(String label, String text) {
+        field(label).fill(text);
+    }
+
+    void choose(String label, String option) {
+        field(label).selectOption(new SelectOption().setLabel(option));
+    }
+
+    Locator button(String name) {
+        return page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
+    }
+
+    void press(String button) {
+        button(button).click();
+    }
+
+    Locator link(String name) {
+        return page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName(name).setExact(true));
+    }
+
+    /** Follows the first link of this name. */
+    void follow(String link) {
+        link(link).first().click();
+    }
+
+    /** Waits until this stands in the page's heading. */
+    void seesHeading(String text) {
+        PlaywrightAssertions.assertThat(page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
+                .containsText(text);
+    }
+
+    /** Waits until this text stands somewhere on the page. */
+    void sees(String text) {
+        PlaywrightAssertions.assertThat(page.getByText(text).first()).isVisible();
+    }
+
+    void seesNowhere(String text) {
+        PlaywrightAssertions.assertThat(page.getByText(text)).hasCount(0);
+    }
+
+    void leave() {
+        session.close();
+    }
+}
