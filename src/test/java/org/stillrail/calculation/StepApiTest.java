@@ -96,7 +96,7 @@ class StepApiTest {
         "{'fromA': 1, 'toA': 6, 'slewAPerS': 0} | '' | load.slewAPerS",
         "{'fromA': 'x', 'toA': 6, 'slewAPerS': 1} | '' | load.fromA",
         "{'fromA': 1, 'toA': 6, 'slewAPerS': 1} | , 'samples': 1 | samples",
-        "{'fromA': 1, 'toA': 6, 'slewAPerS': 1} | , 'samples': 200001 | samples",
+        "{'fromA': 1, 'toA': 6, 'slewAPerS': 1} | , 'samples': 100001 | samples",
         "{'fromA': 1, 'toA': 6, 'slewAPerS': 1} | , 'dutyLimits': 1 | dutyLimits",
         "{'fromA': 1, 'toA': 6, 'slewAPerS': 1} | , 'settleBandV': 0 | settleBandV",
         "{'fromA': 1, 'toA': 6, 'slewAPerS': 1} | , 'converter': {} | converter.control",
