@@ -46,28 +46,40 @@ record LoopBand(
         return new LoopBand(crossover, loop.phaseMarginDeg(), loop.gainMarginDb(), loop.stable(), peak[0], peak[1], ring, loop.esrAtCrossoverOhm());
     }
 
+    /** The largest value and its frequency: of the points inside the band, and of the straight line in log-log at its ends. */
     private static double[] peak(LoopResult loop, double low, double high) {
         double[] sensitivity = sensitivities(loop);
         FrequencyGrid grid = loop.grid();
-        int best = -1;
-        for (int i = 0; i < sensitivity.length; i++) {
-            if (grid.hz(i) >= low && grid.hz(i) <= high && (best < 0 || sensitivity[i] > sensitivity[best])) {
-                best = i;
+        double[] best = {0, loop.crossoverHz()};
+        for (int i = 1; i < sensitivity.length; i++) {
+            for (double end : new double[] {low, high}) {
+                if (grid.hz(i - 1) <= end && end <= grid.hz(i)) {
+                    double part = Math.log(end / grid.hz(i - 1)) / Math.log(grid.hz(i) / grid.hz(i - 1));
+                    take(best, sensitivity[i - 1] * Math.pow(sensitivity[i] / sensitivity[i - 1], part), end);
+                }
+            }
+            if (grid.hz(i) >= low && grid.hz(i) <= high) {
+                boolean top = i + 1 < sensitivity.length && sensitivity[i] >= sensitivity[i - 1] && sensitivity[i] >= sensitivity[i + 1];
+                take(best, top ? vertex(sensitivity[i - 1], sensitivity[i], sensitivity[i + 1]) : sensitivity[i], grid.hz(i));
             }
         }
-        if (best < 0) {
-            return new double[] {0, loop.crossoverHz()};
+        return best;
+    }
+
+    private static void take(double[] best, double value, double hz) {
+        if (value > best[0]) {
+            best[0] = value;
+            best[1] = hz;
         }
-        if (best == 0 || best == sensitivity.length - 1) {
-            return new double[] {sensitivity[best], grid.hz(best)};
-        }
-        double left = Math.log(sensitivity[best - 1]);
-        double middle = Math.log(sensitivity[best]);
-        double right = Math.log(sensitivity[best + 1]);
+    }
+
+    /** Height of the parabola through the logarithms of three points whose middle one is the highest. */
+    private static double vertex(double a, double b, double c) {
+        double left = Math.log(a);
+        double middle = Math.log(b);
+        double right = Math.log(c);
         double bend = left - 2 * middle + right;
-        boolean top = bend < 0 && left <= middle && right <= middle;
-        double raised = top ? middle - (right - left) * (right - left) / (8 * bend) : middle;
-        return new double[] {Math.exp(raised), grid.hz(best)};
+        return bend < 0 ? Math.exp(middle - (right - left) * (right - left) / (8 * bend)) : b;
     }
 
     /** 1 / |1 + T| at each frequency of the loop's grid. */

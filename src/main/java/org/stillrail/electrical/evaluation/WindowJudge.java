@@ -42,7 +42,7 @@ final class WindowJudge implements Judge {
         Carrier carrier = Carrier.at(figures.bank(), figures.crossoverHz(rail));
         String where = above ? "above" : "below";
         String largest = largest(side, above);
-        String sentence = "Accuracy, regulation, half the ripple and the step together take " + Words.quantity(side.totalV(), "V") + " of the "
+        String sentence = "Accuracy, regulation, half the ripple and the step together take " + Words.beside(side.totalV(), side.allowedV(), "V") + " of the "
                 + Words.quantity(side.allowedV(), "V") + " allowed " + where + " nominal," + Corner.at(corner) + "; the largest share is "
                 + largest + ".";
         Explanation explanation = new Explanation(
