@@ -29,6 +29,11 @@ public final class LoadStep {
      * @throws StepBudgetException  where the response holds more detail than one call may compute
      */
     public static StepResult of(StepRequest request, BranchRealisation realisation) {
+        return of(request, realisation, null);
+    }
+
+    /** @param swings filled with the turning points of the deviation, null if they are not wanted */
+    static StepResult of(StepRequest request, BranchRealisation realisation, Swings swings) {
         Converter converter = request.converter();
         Load load = request.load();
         List<String> warnings = new ArrayList<>();
@@ -51,6 +56,9 @@ public final class LoadStep {
         }
         Trace trace = new Trace(request.samples(), request.durationS(), load.fromA(),
                 request.settleBandV() == null ? Double.POSITIVE_INFINITY : request.settleBandV());
+        if (swings != null) {
+            trace.follow(swings);
+        }
         double nominalV = converter == null ? 1 : converter.stage().outputV();
         new StepSimulation(circuit, load, request.durationS(), request.limited(), nominalV, trace).run();
         warn(request, trace, warnings);

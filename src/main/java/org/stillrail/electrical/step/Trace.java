@@ -16,6 +16,7 @@ final class Trace {
     private double highestAtS;
     private double lastOutsideS = -1;
     private double endV;
+    private Swings swings;
 
     /** @param bandV positive infinity for none */
     Trace(int samples, double durationS, double initialInductorA, double bandV) {
@@ -32,6 +33,9 @@ final class Trace {
     /** The next stretch of the response; both curves begin where the last ended, or after a jump from there. */
     void add(Segment voltage, Segment inductor, double inductorOffsetA) {
         extreme(voltage.startS(), voltage.value0());
+        if (swings != null) {
+            swings.add(voltage);
+        }
         double[] turns = voltage.turningFractions();
         for (double fraction : turns) {
             extreme(voltage.startS() + fraction * voltage.lengthS(), voltage.at(fraction));
@@ -45,6 +49,11 @@ final class Trace {
             inductorA[filled] = inductorOffsetA + inductor.at(fraction);
             filled++;
         }
+    }
+
+    /** Follows every swing of the voltage from now on. */
+    void follow(Swings newSwings) {
+        swings = newSwings;
     }
 
     double[] timeS() {
