@@ -19,7 +19,10 @@
       event.preventDefault();
       return;
     }
-    unsaved = false;
+    // Another form of the page, such as signing out, must not carry unsaved work away without a question.
+    if (event.target.matches('form[data-guard]')) {
+      unsaved = false;
+    }
   });
 
   window.addEventListener('beforeunload', (event) => {

@@ -139,6 +139,26 @@ public class Accounts {
         return oneTime;
     }
 
+    /**
+     * Whether this is the person's password, asked for again before something that only they may do. Wrong tries count like
+     * those of a sign-in: from the fifth in a row on, the account pauses and no password is right.
+     */
+    public boolean passwordMatches(CurrentPerson person, String password) {
+        CurrentPerson now = people.forSignIn(person.userName(), clock.instant()).filter(CurrentPerson::isEnabled).orElse(null);
+        if (now == null || !now.isAccountNonLocked()) {
+            return false;
+        }
+        if (passwords.matches(password, now.getPassword())) {
+            people.forgetFailures(person.id());
+            return true;
+        }
+        transaction.executeWithoutResult(status -> {
+            boolean paused = people.countFailure(person.userName(), SignInFailed.LIMIT, clock.instant().plus(SignInFailed.PAUSE));
+            audit.record(person.userName(), "password check failed", "person", person.id().toString(), Map.of("paused", paused));
+        });
+        return false;
+    }
+
     /** False when the current password is not the right one. Ends all sessions, the caller's as well. */
     boolean changePassword(CurrentPerson person, String current, String wanted) {
         if (!passwords.matches(current, people.passwordHash(person.id()))) {

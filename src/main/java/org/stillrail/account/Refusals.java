@@ -2,6 +2,7 @@ package org.stillrail.account;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Map;
+import java.util.Objects;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.core.context.SecurityContextHolder;
@@ -29,6 +30,12 @@ class Refusals {
         String path = request.getRequestURI();
         audit.record(
                 person.userName(), "refused", "request", path.substring(0, Math.min(LONGEST_PATH, path.length())),
-                Map.of("method", request.getMethod(), "reason", reason instanceof CsrfException ? "form token" : "role"));
+                Map.of("method", request.getMethod(), "reason", reason instanceof CsrfException ? "form token"
+                        : Objects.requireNonNullElse(sentence(reason), "role")));
+    }
+
+    /** What a room said when it refused, for the page; null where it was the roles alone. */
+    static String sentence(AccessDeniedException reason) {
+        return reason.getClass() == AccessDeniedException.class ? reason.getMessage() : null;
     }
 }

@@ -2,6 +2,7 @@ package org.stillrail.account;
 
 import jakarta.servlet.DispatcherType;
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.Objects;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -103,7 +104,8 @@ class SecurityConfiguration {
 
     private static String explanation(HttpServletRequest request, AccessDeniedException reason) {
         if (!(reason instanceof CsrfException)) {
-            return "Your roles do not allow this. Nothing was changed, and the attempt is in the record.";
+            return Objects.requireNonNullElse(Refusals.sentence(reason), "Your roles do not allow this.")
+                    + " Nothing was changed, and the attempt is in the record.";
         }
         return request.getUserPrincipal() == null
                 ? "You are signed out, so the form was not taken. Nothing was changed."

@@ -33,6 +33,7 @@ class BankPages {
     void figures(BankDocument document, Form form, Model model) {
         try {
             Evaluation evaluation = Evaluation.evaluate(inputs.of(document));
+            model.addAttribute(BankPanel.EVALUATION, evaluation);
             model.addAttribute("view", BankView.of(evaluation, neighbour(form).orElse(null)));
         } catch (IllegalArgumentException e) {
             form.errors().add("", e.getMessage() + ".");

@@ -85,6 +85,10 @@ class BankRows {
         return true;
     }
 
+    void lock(UUID bankId) {
+        jdbc.sql("select version from bank where id = :id for update").param("id", bankId).query(Long.class).single();
+    }
+
     /** False where the revision does not stand at {@code from} any more. */
     boolean changeState(UUID revisionId, BankState from, BankState to) {
         return jdbc.sql("""

@@ -9,6 +9,7 @@ import java.util.UUID;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.May;
@@ -49,6 +50,16 @@ public class Banks {
 
     public Bank requireRevision(UUID revisionId) {
         return rows.findRevision(revisionId).orElseThrow(() -> new NotFoundException("There is no such revision of a bank."));
+    }
+
+    /**
+     * A revision as it stands once nobody else is changing its bank; until the caller's transaction ends, others wait to save,
+     * submit or sign any revision of it.
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public Bank lock(UUID revisionId) {
+        rows.lock(requireRevision(revisionId).id());
+        return requireRevision(revisionId);
     }
 
     public List<Revision<BankDocument>> history(UUID bankId) {

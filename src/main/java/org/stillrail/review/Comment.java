@@ -1,0 +1,12 @@
+package org.stillrail.review;
+
+import java.time.OffsetDateTime;
+import java.util.UUID;
+
+/**
+ * Something said of a revision outside of its steps.
+ *
+ * @param person the name as it was then
+ */
+record Comment(UUID revisionId, UUID personId, String person, OffsetDateTime at, String remark) {
+}

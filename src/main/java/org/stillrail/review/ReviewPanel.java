@@ -1,0 +1,96 @@
+package org.stillrail.review;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.stereotype.Component;
+import org.springframework.ui.Model;
+import org.stillrail.account.CurrentPerson;
+import org.stillrail.account.Role;
+import org.stillrail.bank.Bank;
+import org.stillrail.bank.BankPanel;
+import org.stillrail.electrical.evaluation.Evaluation;
+import org.stillrail.electrical.evaluation.EvaluationRefusedException;
+import org.stillrail.project.Projects;
+import org.stillrail.web.Form;
+
+/** Puts the review of a revision on the page of its bank: what happened, and the steps that this person may take. */
+@Component
+class ReviewPanel implements BankPanel {
+
+    private final Reviews reviews;
+    private final ReviewRules rules;
+    private final ReviewRows rows;
+    private final Snapshots snapshots;
+    private final Timeline timeline;
+    private final Projects projects;
+
+    ReviewPanel(Reviews reviews, ReviewRules rules, ReviewRows rows, Snapshots snapshots, Timeline timeline, Projects projects) {
+        this.reviews = reviews;
+        this.rules = rules;
+        this.rows = rows;
+        this.snapshots = snapshots;
+        this.timeline = timeline;
+        this.projects = projects;
+    }
+
+    @Override
+    public String fragment() {
+        return "review/panel :: panel";
+    }
+
+    @Override
+    public void addTo(Bank bank, CurrentPerson person, Model model) {
+        if (!bank.isScratch()) {
+            model.addAttribute("review", view(bank, person, Form.empty(), (Evaluation) model.getAttribute(BankPanel.EVALUATION)));
+        }
+    }
+
+    /**
+     * The review as one person sees it.
+     *
+     * @param form       what was typed
+     * @param evaluation of the revision, or null where it has not been done
+     */
+    ReviewView view(Bank bank, CurrentPerson person, Form form, Evaluation evaluation) {
+        UUID revisionId = bank.revision().id();
+        Optional<Snapshot> snapshot = snapshots.ofRevision(revisionId);
+        Optional<Refusal> submit = rules.refusal(ReviewStep.SUBMITTED, bank, person);
+        return new ReviewView(bank, timeline.of(bank), rows.concessions(revisionId), snapshot.map(Snapshot::id).orElse(null),
+                snapshot.map(Snapshot::sha256).orElse(null), submit.isEmpty() ? submission(bank, evaluation) : null, mayComment(person),
+                offer(ReviewStep.APPROVED, bank, person), offer(ReviewStep.RETURNED, bank, person), offer(ReviewStep.RECALLED, bank, person),
+                submit.filter(Refusal::worthSaying).map(Refusal::sentence).orElse(null), Signature.MEANING, form);
+    }
+
+    /** Members of a bank's project who may own a concession, names by id. */
+    Map<UUID, String> members(Bank bank) {
+        Map<UUID, String> members = new LinkedHashMap<>();
+        projects.members(projects.requireRail(bank.railId()).projectId())
+                .forEach(member -> members.put(member.personId(), member.displayName()));
+        return members;
+    }
+
+    private ReviewView.Submission submission(Bank bank, Evaluation given) {
+        Map<String, String> owners = new LinkedHashMap<>();
+        owners.put("", "choose");
+        members(bank).forEach((id, name) -> owners.put(id.toString(), name));
+        try {
+            Evaluation evaluation = given == null ? reviews.evaluate(bank) : given;
+            return new ReviewView.Submission(
+                    evaluation.verdicts().stream().filter(verdict -> verdict.outcome().needsConcession()).toList(), owners, null);
+        } catch (EvaluationRefusedException e) {
+            return new ReviewView.Submission(List.of(), owners, e.getMessage() + ".");
+        }
+    }
+
+    private ReviewView.Offer offer(ReviewStep step, Bank bank, CurrentPerson person) {
+        Optional<Refusal> refusal = rules.refusal(step, bank, person);
+        return new ReviewView.Offer(refusal.isEmpty(), refusal.filter(Refusal::worthSaying).map(Refusal::sentence).orElse(null));
+    }
+
+    private static boolean mayComment(CurrentPerson person) {
+        return person.has(Role.ENGINEER) || person.has(Role.LIBRARIAN) || person.has(Role.REVIEWER);
+    }
+}

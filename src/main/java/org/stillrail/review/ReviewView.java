@@ -1,0 +1,61 @@
+package org.stillrail.review;
+
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.stillrail.bank.Bank;
+import org.stillrail.electrical.requirement.Verdict;
+import org.stillrail.web.Form;
+
+/**
+ * The review of one revision as its page shows it to one person.
+ *
+ * @param timeline    of the whole bank, oldest first
+ * @param concessions of this revision
+ * @param snapshotId  null before submission
+ * @param sha256      of the snapshot, which the form for signing carries along
+ * @param submission  null where the person cannot submit this revision
+ * @param form        what was typed, or empty
+ */
+record ReviewView(
+        Bank bank,
+        List<TimelineEntry> timeline,
+        List<Concession> concessions,
+        UUID snapshotId,
+        String sha256,
+        Submission submission,
+        boolean mayComment,
+        Offer approve,
+        Offer giveBack,
+        Offer recall,
+        String submitRefusal,
+        String meaning,
+        Form form) {
+
+    /**
+     * What a submission asks for.
+     *
+     * @param toConcede verdicts that are not met or unknown
+     * @param owners    names of the project's members by id
+     * @param refused   why the physics gives no verdicts, or null
+     */
+    record Submission(List<Verdict> toConcede, Map<String, String> owners, String refused) {
+
+        public String field(Verdict verdict, String part) {
+            return SubmissionForm.field(verdict.requirement(), ConcessionRules.Part.valueOf(part));
+        }
+    }
+
+    /**
+     * Whether a step is offered.
+     *
+     * @param refusal why it is not, where that is worth saying, else null
+     */
+    record Offer(boolean open, String refusal) {
+    }
+
+    /** Whether any step of a reviewer is offered or refused with a reason. */
+    public boolean reviewing() {
+        return approve.open() || approve.refusal() != null || giveBack.open();
+    }
+}

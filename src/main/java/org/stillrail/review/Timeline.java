@@ -1,0 +1,52 @@
+package org.stillrail.review;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Component;
+import org.stillrail.bank.Bank;
+import org.stillrail.bank.Banks;
+import org.stillrail.document.Revision;
+
+/** What happened to a bank, in lines that can be read one after the other. */
+@Component
+class Timeline {
+
+    private final Banks banks;
+    private final ReviewRows rows;
+
+    Timeline(Banks banks, ReviewRows rows) {
+        this.banks = banks;
+        this.rows = rows;
+    }
+
+    /** Of all revisions, oldest first. */
+    List<TimelineEntry> of(Bank bank) {
+        Map<UUID, Integer> numbers = banks.history(bank.id()).stream().collect(Collectors.toMap(Revision::id, Revision::number));
+        List<TimelineEntry> entries = new ArrayList<>();
+        for (StepTaken step : rows.stepsOfBank(bank.id())) {
+            int revision = numbers.get(step.revisionId());
+            entries.add(new TimelineEntry(step.at(), revision, sentence(step, revision), step.remark()));
+        }
+        for (Comment comment : rows.commentsOfBank(bank.id())) {
+            int revision = numbers.get(comment.revisionId());
+            entries.add(new TimelineEntry(comment.at(), revision, comment.person() + " said of revision " + revision + ":", comment.remark()));
+        }
+        entries.sort(Comparator.comparing(TimelineEntry::at));
+        return entries;
+    }
+
+    private static String sentence(StepTaken step, int revision) {
+        String what = "revision " + revision;
+        return switch (step.step()) {
+            case SUBMITTED -> step.person() + " submitted " + what + " for review.";
+            case RETURNED -> step.person() + " returned " + what + ".";
+            case APPROVED -> step.person() + " approved and signed " + what + ".";
+            case SUPERSEDED -> "With that, " + what + " is superseded.";
+            case RECALLED -> step.person() + " recalled " + what + ".";
+        };
+    }
+}
