@@ -72,7 +72,10 @@ public record Evaluation(
     private static final double NEXT_TO_NOTHING = 0.1;
     private static final double HALF = 0.5;
 
-    /** @throws EvaluationRefusedException where not even the impedance can be had, saying why; nothing else is thrown for any input */
+    /**
+     * @throws EvaluationRefusedException where not even the impedance can be had, saying why; nothing else is thrown for any input,
+     *                                    but an interrupted thread gets a CancellationException
+     */
     public static Evaluation evaluate(EvaluationInput input) {
         try {
             return evaluateAll(input);

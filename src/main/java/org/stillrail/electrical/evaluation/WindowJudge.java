@@ -65,7 +65,7 @@ final class WindowJudge implements Judge {
         double ripple = figures.ripplePeakToPeakV().value();
         String corner = figures.corner().name();
         if (rail.loadStep() == null) {
-            return new Tried<>(WindowShares.of(corner, rail.window(), ripple, 0, 0), null);
+            return Tried.answer(WindowShares.of(corner, rail.window(), ripple, 0, 0));
         }
         if (figures.steps() == null) {
             return Tried.refused("The converter's control is not stated, so the share of the load step is not known");

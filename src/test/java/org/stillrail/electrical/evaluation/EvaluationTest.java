@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -146,5 +147,20 @@ class EvaluationTest {
         assertThat(evaluation.verdict(Requirement.DEVIATION).outcome()).isEqualTo(Outcome.UNKNOWN);
         assertThat(evaluation.verdict(Requirement.DEVIATION).sentence()).contains("steady state");
         assertThat(evaluation.verdict(Requirement.RIPPLE).outcome()).isEqualTo(Outcome.MET);
+    }
+
+    @Test
+    void aStepThatTookTooLongIsNotTriedAgain() {
+        EvaluationInput input = Rails.sound();
+        CornerFigures nominal = Verdicts.of(input, Corner.of(input.rail())).figures().get(0);
+        Tried<StepPair> exhausted = new Tried<>(null, "too long", true);
+        CornerFigures slow = new CornerFigures(nominal.corner(), nominal.bank(), nominal.ripplePeakToPeakV(), nominal.quiet(), nominal.loop(),
+                exhausted, nominal.need());
+        Tried<Compensation> compensation = Compensation.of(input.rail(), input.bank());
+        for (Probe probe : List.of(Probe.everything(slow), Probe.of(EnumSet.allOf(Probe.Item.class), slow))) {
+            CornerFigures figures = CornerFigures.of(input.rail(), nominal.corner(), input.bank(), compensation, probe);
+            assertThat(figures.steps()).isEqualTo(exhausted);
+            assertThat(new DeviationJudge(input.rail()).at(figures).outcome()).isEqualTo(Outcome.UNKNOWN);
+        }
     }
 }
