@@ -26,6 +26,8 @@ public final class Loop {
     private static final double NEPER_DB = 20 / Math.log(10);
     /** A crossover above this share of the switching frequency is warned about. */
     private static final double CROSSOVER_SHARE = 0.2;
+    /** A crossover is the one that was asked for within this share. */
+    private static final double MET = 1e-6;
 
     private Loop() {
     }
@@ -46,6 +48,9 @@ public final class Loop {
         } else if (crossover.point().hz() > CROSSOVER_SHARE * converter.stage().switchingHz()) {
             warnings.add("The crossover of " + hz(crossover.point().hz()) + " is above a fifth of the switching frequency, where the averaged"
                     + " model flatters");
+        }
+        if (converter.target() != null && crossover != null) {
+            compareWithTarget(converter.target(), crossover.point(), warnings);
         }
         return onGrid(bank, converter, grid, gain, crossover, gainMarginDb, stable, warnings);
     }
@@ -120,6 +125,14 @@ public final class Loop {
                     + " and the gain margin does not say so");
         }
         return least;
+    }
+
+    /** The compensator makes the wanted crossing, but another one may have less margin. */
+    private static void compareWithTarget(LoopTarget target, LoopGain.Point point, List<String> warnings) {
+        if (Math.abs(point.hz() / target.crossoverHz() - 1) > MET) {
+            warnings.add(String.format(Locale.ROOT, "The compensator was placed for a crossover of %.4g Hz with %.4g deg, but the loop gain also crosses 1"
+                    + " at %.4g Hz, with %.4g deg", target.crossoverHz(), target.phaseMarginDeg(), point.hz(), point.marginDeg()));
+        }
     }
 
     private static boolean stable(Converter converter, LoopScan scan, List<String> warnings) {
