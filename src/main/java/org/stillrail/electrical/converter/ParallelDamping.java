@@ -3,8 +3,8 @@ package org.stillrail.electrical.converter;
 import org.stillrail.electrical.capacitor.Require;
 
 /**
- * An inductor and a low-loss capacitance, damped by a second capacitance with a resistance in series across the first: of all resistances
- * one gives the least peak of the output impedance. With {@code n = Cdamping / C}, {@code R0 = sqrt(L / C)}:
+ * An inductor and a low-loss capacitance, damped by a second capacitance with a resistance in series across the first: of all
+ * resistances one gives the least peak of the output impedance. With {@code n = Cdamping / C}, {@code R0 = sqrt(L / C)}:
  *
  * <pre>
  * R / R0    = sqrt((4 + 3n) (2 + n) / (2 n^2 (4 + n)))
@@ -12,8 +12,8 @@ import org.stillrail.electrical.capacitor.Require;
  * n for a wanted peak Z:  (R0 / Z)^2 (1 + sqrt(1 + 4 (Z / R0)^2))
  * </pre>
  *
- * Sources: R. D. Middlebrook 1978; R. W. Erickson, Optimal single resistor damping of input filters, 1999 (both from memory). Inductances
- * of the capacitors and loss elsewhere are left out.
+ * Sources: R. D. Middlebrook 1978; R. W. Erickson, Optimal single resistor damping of input filters, 1999 (both from memory).
+ * Inductances of the capacitors and loss elsewhere are left out.
  *
  * @param inductanceH         of the inductor, all phases in parallel
  * @param capacitanceF        of the undamped capacitors, such as ceramics
@@ -67,8 +67,8 @@ public record ParallelDamping(double inductanceH, double capacitanceF, double da
     }
 
     /**
-     * The peak of the impedance with any resistance in series with the damping capacitance, in ohm: where the present bank lies beside
-     * the optimum. Positive infinity with none.
+     * The peak of the impedance with any resistance in series with the damping capacitance, in ohm: where the present bank lies
+     * beside the optimum. Positive infinity with none.
      */
     public double peakOhm(double resistanceOhm) {
         Require.notNegative("resistanceOhm", resistanceOhm);

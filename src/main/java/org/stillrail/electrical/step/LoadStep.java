@@ -44,7 +44,7 @@ public final class LoadStep {
             RealisedBranch realised = realisation.realise(branch, aroundHz);
             branches.add(realised.space());
             if (realised.errorPercent() != null) {
-                fitErrorPercent = fitErrorPercent == null ? realised.errorPercent() : (Double) Math.max(fitErrorPercent, realised.errorPercent());
+                fitErrorPercent = Math.max(fitErrorPercent == null ? 0 : fitErrorPercent, realised.errorPercent());
             }
             if (realised.warning() != null) {
                 warnings.add(realised.warning());
@@ -68,8 +68,8 @@ public final class LoadStep {
 
     private static void requireSteadyState(double duty, double fromA) {
         if (!(duty >= 0 && duty <= 1)) {
-            throw new StepRefusedException(String.format(Locale.ROOT, "load.fromA of %.6g A has no steady state: it needs a duty of %.4g,"
-                    + " outside 0 to 1", fromA, duty));
+            throw new StepRefusedException(String.format(Locale.ROOT, "load.fromA of %.6g A has no steady state: it needs a"
+                    + " duty of %.4g, outside 0 to 1", fromA, duty));
         }
     }
 
@@ -92,8 +92,8 @@ public final class LoadStep {
 
     private static void early(Double atS, String name, double periodS, List<String> warnings) {
         if (atS != null && atS < periodS) {
-            warnings.add(String.format(Locale.ROOT, "The %s comes after %.3g s, within one switching period of %.3g s, which an averaged"
-                    + " model cannot see", name, atS, periodS));
+            warnings.add(String.format(Locale.ROOT, "The %s comes after %.3g s, within one switching period of %.3g s, which an"
+                    + " averaged model cannot see", name, atS, periodS));
         }
     }
 

@@ -43,12 +43,17 @@ final class Trace {
         extreme(voltage.endS(), voltage.value1());
         markOutside(voltage, turns);
         endV = voltage.value1();
-        while (filled < timeS.length && (timeS[filled] < voltage.endS() || filled == timeS.length - 1 && timeS[filled] <= voltage.endS())) {
+        while (filled < timeS.length && reaches(voltage.endS())) {
             double fraction = Math.min(1, Math.max(0, (timeS[filled] - voltage.startS()) / voltage.lengthS()));
             deviationV[filled] = voltage.at(fraction);
             inductorA[filled] = inductorOffsetA + inductor.at(fraction);
             filled++;
         }
+    }
+
+    /** A sample at a jump takes the value after it, the last one the end. */
+    private boolean reaches(double endS) {
+        return timeS[filled] < endS || filled == timeS.length - 1 && timeS[filled] <= endS;
     }
 
     /** Follows every swing of the voltage from now on. */

@@ -3,8 +3,8 @@ package org.stillrail.electrical.step;
 import java.util.List;
 
 /**
- * The load pattern that does worst to a regulated rail, and what it does, in the linear model. The same pattern mirrored about the
- * middle of the currents rises as far as this one falls.
+ * The load pattern that does worst to a regulated rail, and what it does, in the linear model. The same pattern mirrored about
+ * the middle of the currents rises as far as this one falls.
  *
  * @param deviationV     the largest deviation that any load within the current limits and the slew can cause, positive
  * @param singleStepV    the largest deviation of one step between the limits, for comparison

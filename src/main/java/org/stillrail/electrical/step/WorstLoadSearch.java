@@ -7,15 +7,16 @@ import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.converter.Converter;
 
 /**
- * Finds the worst load pattern. A regulated rail's impedance is 0 at DC, so of a load that only has to stay between two currents the
- * worst deviation is half their difference times the total variation of the response to a unit step: the load steps back and forth so
- * that every swing of the response adds up at one instant.
+ * Finds the worst load pattern. A regulated rail's impedance is 0 at DC, so of a load that only has to stay between two currents
+ * the worst deviation is half their difference times the total variation of the response to a unit step: the load steps back and
+ * forth so that every swing of the response adds up at one instant.
  *
- * <p>With a slew limit the step is a ramp of length {@code span / slew}. Stepping back and forth and smoothing with that ramp keeps both
- * limits, and does half the total variation of the response to one ramp between the limits; while the turning points of that response are
- * a ramp's length apart no load does more. Where they are closer, ramps that turn round half-way can do more, and the best of them is found by
- * dynamic programming on a grid of times and currents. Both are patterns that can be drawn and tried. Derived; the total variation as the
- * largest gain is the standard result for the l1 norm of an impulse response (M. A. Dahleh, J. B. Pearson, 1987, from memory).
+ * <p>With a slew limit the step is a ramp of length {@code span / slew}. Stepping back and forth and smoothing with that ramp
+ * keeps both limits, and does half the total variation of the response to one ramp between the limits; while the turning points
+ * of that response are a ramp's length apart no load does more. Where they are closer, ramps that turn round half-way can do
+ * more, and the best of them is found by dynamic programming on a grid of times and currents. Both are patterns that can be drawn
+ * and tried. Derived; the total variation as the largest gain is the standard result for the l1 norm of an impulse response (M.
+ * A. Dahleh, J. B. Pearson, 1987, from memory).
  */
 public final class WorstLoadSearch {
 
@@ -101,7 +102,8 @@ public final class WorstLoadSearch {
         for (int k = -1; k <= n; k++) {
             double start = k < 0 ? Double.NEGATIVE_INFINITY : switchS[k];
             double end = k == n ? Double.POSITIVE_INFINITY : switchS[k + 1];
-            // After the end it goes on as it was there: a response that begins with a jump wants an edge that begins at that instant.
+            // After the end it goes on as it was there: a response that begins with a jump wants an edge that begins at that
+            // instant.
             boolean up = k < 0 ? high[0] : k == n ? high[n - 1] : high[k];
             if (up) {
                 share += Math.max(0, Math.min(atS, end) - Math.max(from, start));
@@ -111,7 +113,8 @@ public final class WorstLoadSearch {
     }
 
     /** Null where the grid would be too fine. */
-    private static WorstLoad programmed(StepRequest request, BranchRealisation realisation, double singleStepV, List<String> warnings) {
+    private static WorstLoad programmed(
+            StepRequest request, BranchRealisation realisation, double singleStepV, List<String> warnings) {
         Load load = request.load();
         int levels = (int) Math.max(1, Math.min(MOST_LEVELS, Math.floor(TIMES * load.rampS() / request.durationS())));
         double stepS = load.rampS() / levels;
@@ -121,16 +124,20 @@ public final class WorstLoadSearch {
         int times = (int) Math.ceil(request.durationS() / stepS);
         double part = load.stepA() / levels;
         Load little = new Load(load.fromA(), load.fromA() + part, load.slewAPerS());
-        double[] response = LoadStep.of(new StepRequest(request.bank(), request.converter(), little, times * stepS, false, times + 1, null, 0),
-                realisation).deviationV();
+        double[] response = deviation(request, little, times, stepS, realisation);
         // At the end of the last ramp the load still moves: the value before a jump.
-        double[] first = LoadStep.of(new StepRequest(request.bank(), request.converter(), little, stepS, false, 2, null, 0), realisation).deviationV();
-        response[1] = first[1];
+        response[1] = deviation(request, little, 1, stepS, realisation)[1];
         return best(response, levels, stepS, load, singleStepV, warnings);
     }
 
-    /** Level 0 .. levels at each time; from one time to the next by at most one. {@code response[k]}: of one level up, k times ago. */
-    private static WorstLoad best(double[] response, int levels, double stepS, Load load, double singleStepV, List<String> warnings) {
+    private static double[] deviation(StepRequest request, Load load, int times, double stepS, BranchRealisation realisation) {
+        StepRequest little = new StepRequest(request.bank(), request.converter(), load, times * stepS, false, times + 1, null, 0);
+        return LoadStep.of(little, realisation).deviationV();
+    }
+
+    /** Levels 0 to {@code levels}, from one time to the next by at most one. {@code response[k]}: of one level up, k times ago. */
+    private static WorstLoad best(
+            double[] response, int levels, double stepS, Load load, double singleStepV, List<String> warnings) {
         int times = response.length - 1;
         double[] fall = new double[levels + 1];
         double[] next = new double[levels + 1];
@@ -170,14 +177,16 @@ public final class WorstLoadSearch {
     private static WorstLoad corners(double deviationV, double singleStepV, double[] timeS, double[] loadA, List<String> warnings) {
         List<Integer> kept = new ArrayList<>();
         for (int i = 0; i < timeS.length; i++) {
-            boolean straight = i > 0 && i < timeS.length - 1
-                    && Math.abs(loadA[i + 1] - 2 * loadA[i] + loadA[i - 1]) < 1e-9 * Math.abs(loadA[i + 1] - loadA[i - 1]) + 1e-12 * Math.abs(loadA[i]);
-            if (!straight) {
+            if (i == 0 || i == timeS.length - 1 || bends(loadA[i - 1], loadA[i], loadA[i + 1])) {
                 kept.add(i);
             }
         }
         double[] cornerS = kept.stream().mapToDouble(i -> timeS[i]).toArray();
         double[] cornerA = kept.stream().mapToDouble(i -> loadA[i]).toArray();
         return new WorstLoad(deviationV, singleStepV, cornerS, cornerA, timeS[timeS.length - 1], warnings);
+    }
+
+    private static boolean bends(double before, double at, double after) {
+        return Math.abs(after - 2 * at + before) > 1e-9 * Math.abs(after - before) + 1e-12 * Math.abs(at);
     }
 }
