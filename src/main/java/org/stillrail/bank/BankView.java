@@ -9,6 +9,7 @@ import org.stillrail.electrical.evaluation.Claim;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.Evidence;
 import org.stillrail.electrical.evaluation.Reading;
+import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.ripple.BranchRipple;
 import org.stillrail.web.Quantity;
 
@@ -51,7 +52,7 @@ record BankView(
     static BankView of(Evaluation evaluation, Evaluation neighbour) {
         BankWords words = new BankWords(evaluation);
         Claim claim = evaluation.claim();
-        boolean asked = claim.asked() > 0;
+        boolean asked = claim.asked() > 0 && setsLimits(evaluation.input().rail());
         Evidence weakest = evaluation.weakestEvidence();
         return new BankView(words.phrase(),
                 asked ? claim.fits() ? "fit" : "unfit" : "unasked",
@@ -60,6 +61,11 @@ record BankView(
                 new EvidenceLine(weakest.sentence(), weakest.branch()),
                 VerdictLine.of(evaluation), RemedyLine.of(evaluation),
                 readings(evaluation), effects(evaluation), branches(evaluation), evaluation.warnings(), Pictures.of(evaluation, neighbour));
+    }
+
+    /** A scratch bank is only read; its parts' ratings alone make no claim. */
+    private static boolean setsLimits(RailFigures rail) {
+        return rail.ripple() != null || rail.window() != null || rail.loadStep() != null || rail.esrWindow() != null || rail.space() != null;
     }
 
     private static List<ReadingLine> readings(Evaluation evaluation) {

@@ -6,7 +6,7 @@ import org.springframework.stereotype.Component;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.LosslessResonanceException;
 import org.stillrail.electrical.converter.Converter;
-import org.stillrail.electrical.step.FittedRealisation;
+import org.stillrail.electrical.step.FittedBranch;
 import org.stillrail.electrical.step.Load;
 import org.stillrail.electrical.step.LoadStep;
 import org.stillrail.electrical.step.StepBudgetException;
@@ -57,7 +57,7 @@ class StepCalculation {
 
     private static StepResult solve(StepRequest request) {
         try {
-            return LoadStep.of(request, new FittedRealisation());
+            return LoadStep.of(request, new FittedBranch());
         } catch (StepBudgetException e) {
             throw NoAnswerException.tooMuch(e.getMessage());
         } catch (StepRefusedException e) {

@@ -47,12 +47,13 @@ class PartCharts {
                         (curve, i) -> positive(curve.imaginary(i) / curve.grid().omega(i))));
     }
 
-    /** |Z| of a file that is not stored yet, over the datasheet's model. */
-    PartChart preview(PartDocument part, String fileName, Curve curve) {
+    /** A file that is not stored yet, over the datasheet's model: |Z| shows a wrong unit, the phase a wrong sign. */
+    List<PartChart> preview(PartDocument part, String fileName, Curve curve) {
         Line read = new Line("file", fileName, part.technology().key(), "measured", curve);
-        Line sheet = datasheet(part, curve.grid().startHz(), curve.grid().stopHz());
-        return chart("preview", "|Z| as the file is read now, over the datasheet", Axis.log("|Z|", "\u03a9"), List.of(read, sheet),
-                Curve::magnitude);
+        List<Line> lines = List.of(read, datasheet(part, curve.grid().startHz(), curve.grid().stopHz()));
+        return List.of(
+                chart("preview-magnitude", "Magnitude as the file is read now", Axis.log("|Z|", "\u03a9"), lines, Curve::magnitude),
+                chart("preview-phase", "Phase as the file is read now", Axis.linear("Phase", "\u00b0"), lines, Curve::phaseDeg));
     }
 
     /** A curve with the way it is drawn. */

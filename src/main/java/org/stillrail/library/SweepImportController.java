@@ -58,7 +58,7 @@ class SweepImportController {
         fields(form, upload, model);
         model.addAttribute("part", part);
         if (upload.readable()) {
-            model.addAttribute("chart", charts.preview(part.document(), upload.fileName(), upload.sweep().impedance()));
+            model.addAttribute("charts", charts.preview(part.document(), upload.fileName(), upload.sweep().impedance()));
         }
         return "library/sweep-preview :: preview";
     }

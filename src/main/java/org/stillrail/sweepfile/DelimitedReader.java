@@ -45,7 +45,8 @@ final class DelimitedReader {
     private static SweepTable.Block chosen(SweepTable table, int wanted, List<String> warnings) {
         List<SweepTable.Block> blocks = table.blocks();
         if (wanted > blocks.size()) {
-            throw SweepFileException.ofFile("The file holds " + Phrase.count(blocks.size(), "sweep") + "; there is no number " + wanted);
+            throw SweepFileException.ofFile("The file holds " + Phrase.count(blocks.size(), "sweep")
+                    + "; there is no number " + wanted);
         }
         if (wanted == 0 && blocks.size() > 1) {
             warnings.add("The file holds " + blocks.size() + " sweeps one below the other; the first was read.");

@@ -13,10 +13,15 @@ import java.util.regex.Pattern;
  */
 record HeadingWords(ColumnKind kind, String unit, boolean negated) {
 
-    private static final Pattern UNIT_IN_BRACKETS = Pattern.compile("(.*?)\\s*[,/]?\\s*[(\\[{]\\s*(?:in\\s+)?([^()\\[\\]{}]*?)\\s*[)\\]}]", Pattern.DOTALL);
+    /** A longer cell is no heading, and would only keep the patterns busy. */
+    private static final int LONGEST = 100;
+
+    private static final Pattern UNIT_IN_BRACKETS = Pattern.compile(
+            "(.*?)\\s*[,/]?\\s*[(\\[{]\\s*(?:in\\s+)?([^()\\[\\]{}]*?)\\s*[)\\]}]", Pattern.DOTALL);
     private static final Pattern UNIT_BEHIND_MARK = Pattern.compile("(.*\\S)\\s*[/,_ :]\\s*([^/,_ :]+)", Pattern.DOTALL);
     private static final Pattern RADIANS_PER_SECOND = Pattern.compile("(?i)(.*?)\\s*[/,_ (\\[]\\s*(rad/s)[)\\]]?");
-    private static final Pattern NEGATED = Pattern.compile("(?i)^(?:[-\u2212\u2013]|minus |neg(?:ative|ated)?[ .]+)\\s*(.*)", Pattern.DOTALL);
+    private static final Pattern NEGATED = Pattern.compile(
+            "(?i)^(?:[-\u2212\u2013]|minus |neg(?:ative|ated)?[ .]+)\\s*(.*)", Pattern.DOTALL);
 
     /** What some instruments add to every heading. */
     private static final Pattern ADDITION = Pattern.compile("(?i)(?<=.)[-_ ]*(data|measured|meas)$");
@@ -24,6 +29,9 @@ record HeadingWords(ColumnKind kind, String unit, boolean negated) {
     private static final Map<ColumnKind, Pattern> WORDS = words();
 
     static HeadingWords of(String heading) {
+        if (heading.length() > LONGEST) {
+            return new HeadingWords(null, "", false);
+        }
         String text = ADDITION.matcher(heading.strip()).replaceFirst("");
         boolean negated = false;
         Matcher sign = NEGATED.matcher(text);
@@ -51,7 +59,9 @@ record HeadingWords(ColumnKind kind, String unit, boolean negated) {
     /** As it stands, then without the number of a trace in front or a remark in brackets behind. */
     private static ColumnKind kind(String word) {
         String bare = word.replaceFirst("^(trace|trc|tr|ch|channel)\\d+", "").replaceFirst("^impedance(?=.)", "");
-        for (String tried : new String[] {word, bare, bare.replaceFirst("[(\\[{][^()\\[\\]{}]*[)\\]}]$", ""), bare.replaceAll("[()\\[\\]{}]", "")}) {
+        String withoutRemark = bare.replaceFirst("[(\\[{][^()\\[\\]{}]*[)\\]}]$", "");
+        String withoutBrackets = bare.replaceAll("[()\\[\\]{}]", "");
+        for (String tried : new String[] {word, bare, withoutRemark, withoutBrackets}) {
             for (Map.Entry<ColumnKind, Pattern> entry : WORDS.entrySet()) {
                 if (entry.getValue().matcher(tried).matches()) {
                     return entry.getKey();
@@ -106,13 +116,15 @@ record HeadingWords(ColumnKind kind, String unit, boolean negated) {
     private static Map<ColumnKind, Pattern> words() {
         Map<ColumnKind, String> words = new LinkedHashMap<>();
         words.put(ColumnKind.FREQUENCY, "f|fr|frq|freq\\w*|fr\u00e9quence|frec\\w*|hz|w|\u03c9|omega|angularfreq\\w*");
-        words.put(ColumnKind.RESISTANCE, "(re|real|realpart)(of)?(\\(?\\[?z\\]?\\)?|impedance)?|z\\(?\\[?(re|real)\\]?\\)?|z'|impedance(re|real)"
+        words.put(ColumnKind.RESISTANCE, "(re|real|realpart)(of)?(\\(?\\[?z\\]?\\)?|impedance)?"
+                + "|z\\(?\\[?(re|real)\\]?\\)?|z'|impedance(re|real)"
                 + "|r|rs|rser|rseries|esr|resistance|seriesresistance|equivalentseriesresistance");
         words.put(ColumnKind.REACTANCE, "(im|imag|imaginary|imagpart|imaginarypart)(of)?(\\(?\\[?z\\]?\\)?|impedance)?"
                 + "|z\\(?\\[?(im|imag)\\]?\\)?|z\"|impedanceim(ag)?|x|xs|reactance|seriesreactance");
         words.put(ColumnKind.MAGNITUDE, "\\|z\\||z|(abs|mod|mag|magnitude|modulus|amplitude)(of)?\\(?(z|impedance)?\\)?|z(abs|mod|mag)"
                 + "|z\\((abs|mod|mag)\\)|\\|?impedance\\|?(magnitude|modulus)?");
-        words.put(ColumnKind.PHASE, "(phase|phaseangle|theta|\u03b8|phi|\u03c6|\u03d5|arg|angle|ang|phz|\u2220)(of)?\\(?\\|?(z|impedance)?\\|?\\)?"
+        words.put(ColumnKind.PHASE, "(phase|phaseangle|theta|\u03b8|phi|\u03c6|\u03d5|arg|angle|ang|phz|\u2220)"
+                + "(of)?\\(?\\|?(z|impedance)?\\|?\\)?"
                 + "|z(phase|theta|phz|arg|ang|angle)|z\\((phase|theta|arg|ang)\\)|impedance(phase|angle|phaseangle)");
         words.put(ColumnKind.SERIES_CAPACITANCE, "cs|cser|cseries|seriescapacitance");
         words.put(ColumnKind.PARALLEL_CAPACITANCE, "cp|cpar|cparallel|parallelcapacitance");
@@ -123,7 +135,8 @@ record HeadingWords(ColumnKind kind, String unit, boolean negated) {
         words.put(ColumnKind.CONDUCTANCE, "g|gp|conductance|(re|real)\\(?y\\)?|y(re|real)|y'");
         words.put(ColumnKind.SUSCEPTANCE, "b|bp|susceptance|(im|imag)\\(?y\\)?|y(im|imag)|y\"");
         words.put(ColumnKind.ADMITTANCE_MAGNITUDE, "\\|y\\||y|(abs|mod|mag)\\(?y\\)?|y(abs|mod|mag)|\\|?admittance\\|?");
-        words.put(ColumnKind.ADMITTANCE_PHASE, "(phase|theta|\u03b8|phi|\u03c6|arg|angle)\\(?y\\)?|y(phase|theta|arg|ang)|admittance(phase|angle)");
+        words.put(ColumnKind.ADMITTANCE_PHASE, "(phase|theta|\u03b8|phi|\u03c6|arg|angle)\\(?y\\)?"
+                + "|y(phase|theta|arg|ang)|admittance(phase|angle)");
         words.put(ColumnKind.BLOCK, "(loop|cycle|sweep|block|run|repeat|iteration|curve|trace|dataset)(number|no|nr|index|idx|id|#)?");
         Map<ColumnKind, Pattern> patterns = new LinkedHashMap<>();
         words.forEach((kind, expression) -> patterns.put(kind, Pattern.compile(expression)));

@@ -1,9 +1,12 @@
 package org.stillrail.sweepfile;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * Finds delimiter, decimal mark, headings and the first line of numbers from the first lines of a text file: the delimiter with
@@ -14,6 +17,8 @@ final class LayoutFinder {
     /** Lines looked at; preambles of instruments are shorter. */
     private static final int HEAD_LINES = 400;
     private static final int HEAD_CHARACTERS = 200_000;
+
+    private static final int LINES_BELOW_HEADINGS = 4;
 
     private final String head;
 
@@ -123,16 +128,41 @@ final class LayoutFinder {
         }
 
         TextLayout layout() {
-            boolean[] numeric = numericColumns();
-            int first = 0;
-            while (first < rows.size() && !isData(rows.get(first), numeric)) {
-                first++;
+            int first = firstUnderKnownHeadings();
+            if (first < 0) {
+                first = firstOfMostRows();
             }
-            if (first == rows.size()) {
-                throw SweepFileException.ofFile("No line holds a number in every column that is one of numbers elsewhere");
-            }
-            Headings headings = Headings.above(rows.subList(0, first), width, delimiter);
+            Headings headings = Headings.above(rows.subList(0, first), Math.max(rows.get(first).width(), width), delimiter);
             return new TextLayout(delimiter, decimalComma, rows.get(first).number(), headings.texts(), headings.line());
+        }
+
+        /** A file may hold other tables before the sweep; headings that make a whole show where it is. */
+        private int firstUnderKnownHeadings() {
+            for (int i = 0; i < rows.size(); i++) {
+                if (rows.get(i).width() < 3 || rows.get(i).numericCells(decimalComma) > 0) {
+                    continue;
+                }
+                Set<ColumnKind> kinds = EnumSet.noneOf(ColumnKind.class);
+                rows.get(i).cells().forEach(cell -> Optional.ofNullable(HeadingWords.of(cell).kind()).ifPresent(kinds::add));
+                if (kinds.contains(ColumnKind.FREQUENCY) && ColumnPair.among(kinds).isPresent()) {
+                    for (int j = i + 1; j < Math.min(rows.size(), i + 1 + LINES_BELOW_HEADINGS); j++) {
+                        if (isNumeric(rows.get(j))) {
+                            return j;
+                        }
+                    }
+                }
+            }
+            return -1;
+        }
+
+        private int firstOfMostRows() {
+            boolean[] numeric = numericColumns();
+            for (int i = 0; i < rows.size(); i++) {
+                if (isData(rows.get(i), numeric)) {
+                    return i;
+                }
+            }
+            throw SweepFileException.ofFile("No line holds a number in every column that is one of numbers elsewhere");
         }
 
         /** Columns that hold numbers in most of the data rows. */

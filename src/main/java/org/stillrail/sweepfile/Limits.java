@@ -5,6 +5,9 @@ final class Limits {
 
     static final int BYTES = 20 * 1024 * 1024;
     static final int POINTS = 200_000;
+    /** Lines of a Touchstone file that hold more than a comment: a point may be wrapped over several. */
+    static final int LINES = 1_000_000;
+    static final int LINE_CHARACTERS = 100_000;
     /** Cells of one line of delimited text. */
     static final int COLUMNS = 1_000;
 
@@ -17,6 +20,21 @@ final class Limits {
         }
         if (bytes.length > BYTES) {
             throw SweepFileException.ofFile("The file has " + bytes.length + " bytes; at most 20 MiB (" + BYTES + " bytes) are read");
+        }
+    }
+
+    /** A line without end would be split into millions of cells before it could be refused. */
+    static void checkLines(String text) {
+        int number = 0;
+        int start = 0;
+        while (start < text.length()) {
+            int end = text.indexOf('\n', start);
+            end = end < 0 ? text.length() : end;
+            number++;
+            if (end - start > LINE_CHARACTERS) {
+                throw new SweepFileException(number, "the line is longer than 100,000 characters");
+            }
+            start = end + 1;
         }
     }
 

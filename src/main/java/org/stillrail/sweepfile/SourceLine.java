@@ -23,6 +23,9 @@ record SourceLine(int number, String text) {
             number++;
             String text = withoutComment(file.substring(start, end));
             if (!text.isEmpty()) {
+                if (lines.size() == Limits.LINES) {
+                    throw new SweepFileException(number, "the file has more than a million lines of data");
+                }
                 lines.add(new SourceLine(number, text));
             }
             start = end + 1;

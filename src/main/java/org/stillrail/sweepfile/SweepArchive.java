@@ -99,7 +99,8 @@ public final class SweepArchive {
         boolean elsewhere = name.startsWith("/") || name.indexOf('\\') >= 0 || name.matches("(?s)[A-Za-z]:.*")
                 || List.of(name.split("/")).contains("..");
         if (name.isBlank() || elsewhere || name.chars().anyMatch(Character::isISOControl)) {
-            throw SweepFileException.ofFile("The archive names an entry " + Phrase.quoted(name) + ", which is no plain path inside it");
+            throw SweepFileException.ofFile("The archive names an entry " + Phrase.quoted(name)
+                    + ", which is no plain path inside it");
         }
     }
 

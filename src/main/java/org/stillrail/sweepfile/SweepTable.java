@@ -50,8 +50,8 @@ final class SweepTable {
                 title = null;
             } else if (row.width() == 1 && row.cell(0).matches("(?i)(begin|end)\\b.*")) {
                 table.headingStarts.add(table.size);
-            } else if (title == null && row.width() == 1 && table.isText(row)) {
-                title = row;
+            } else if (row.width() == 1 && table.isText(row)) {
+                title = title == null ? row : title;
             } else {
                 refuse(title);
                 table.add(row);
@@ -64,7 +64,7 @@ final class SweepTable {
         return table;
     }
 
-    /** A line of text is a title only where headings follow it. */
+    /** Lines of text are a title only where headings follow them. */
     private static void refuse(CellRow title) {
         if (title != null) {
             throw new SweepFileException(title.number(), Phrase.quoted(title.cell(0)) + " stands where a row of numbers should");
@@ -92,7 +92,8 @@ final class SweepTable {
         }
         double hz = number(row, frequency);
         if (hz < 0) {
-            throw new SweepFileException(row.number(), "the frequency " + Phrase.quoted(row.cell(frequency.number() - 1)) + " is negative");
+            throw new SweepFileException(row.number(),
+                    "the frequency " + Phrase.quoted(row.cell(frequency.number() - 1)) + " is negative");
         }
         values[0][size] = hz;
         values[1][size] = number(row, first);

@@ -27,6 +27,7 @@ final class TextDecoder {
         if (text.indexOf('\r') >= 0) {
             text = text.replace("\r\n", "\n").replace('\r', '\n');
         }
+        Limits.checkLines(text);
         // Old programs close a text with this character.
         return text.endsWith("\u001a") ? text.substring(0, text.length() - 1) : text;
     }

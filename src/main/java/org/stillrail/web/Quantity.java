@@ -29,7 +29,7 @@ public final class Quantity {
     private static final Pattern PREFIX_AS_POINT = Pattern.compile("([+-]?\\d+)([" + PREFIXES + "])(\\d+)\\s*([A-Za-z\u03a9\u2126]*)");
 
     /** Units that take no prefix: nobody reads millidegrees. */
-    private static final Set<String> PLAIN_UNITS = Set.of("", "degC", "%", "h", "deg", "dB", "mm2");
+    private static final Set<String> PLAIN_UNITS = Set.of("", "degC", "%", "h", "deg", "dB", "mm2", "mm\u00b2");
 
     private static final String[] DISPLAY = {"f", "p", "n", "\u00b5", "m", "", "k", "M", "G"};
     private static final int DISPLAY_UNITY = 5;
@@ -93,6 +93,10 @@ public final class Quantity {
 
     /** As {@link #format(double, String)} with the number of significant digits given. */
     public static String format(double value, String unit, int digits) {
+        if (unit.equals("m\u00b2")) {
+            // A prefix on a squared unit is squared too, which nobody reads right.
+            return format(value * 1e6, "mm\u00b2", digits);
+        }
         String symbol = symbol(unit);
         if (Double.isNaN(value)) {
             return "unknown";

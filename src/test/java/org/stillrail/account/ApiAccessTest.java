@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import org.stillrail.support.AppTest;
@@ -38,6 +39,9 @@ class ApiAccessTest {
 
     @Autowired
     private Tokens tokens;
+
+    @Autowired
+    private JdbcClient jdbc;
 
     private static void isRefused(ResultActions answer) throws Exception {
         answer.andExpect(status().isUnauthorized())
@@ -83,6 +87,19 @@ class ApiAccessTest {
     void aTokenDoesNotOpenPages() throws Exception {
         mvc.perform(get("/account").header("Authorization", "Bearer " + people.token(Role.VIEWER)))
                 .andExpect(status().is3xxRedirection());
+    }
+
+    @Test
+    void aTokenOfSomeoneWhoMayNotIsRefusedWithAReasonAndNoted() throws Exception {
+        CurrentPerson person = people.another(Role.VIEWER);
+        mvc.perform(post("/api/v1/calculations/impedance").contentType("application/json").content("{}")
+                        .header("Authorization", "Bearer " + accounts.makeToken(person, "bench")))
+                .andExpect(status().isForbidden())
+                .andExpect(content().contentType("application/problem+json"))
+                .andExpect(jsonPath("$.status").value(403));
+        assertThat(jdbc.sql("select subject_id from audit_event where actor = :actor and action = 'refused'")
+                .param("actor", person.userName()).query(String.class).list())
+                .containsExactly("/api/v1/calculations/impedance");
     }
 
     @Test

@@ -72,10 +72,21 @@ class InstallationTest {
                     .isEqualTo(Accounts.Setup.TOO_LATE);
             assertThat(servers.get(0).getBean(People.class).all()).extracting(Person::userName).containsExactly("ada");
             assertThat(servers.get(0).getBean(People.class).all().get(0).roles()).containsExactly(Role.ADMINISTRATOR);
+            theLastAdministratorStays(either, servers.get(1).getBean(People.class));
         } finally {
             starter.shutdown();
             servers.forEach(ConfigurableApplicationContext::close);
         }
+    }
+
+    private static void theLastAdministratorStays(Accounts accounts, People people) {
+        Person ada = people.byUserName("ada").orElseThrow();
+        assertThatThrownBy(() -> accounts.deactivate(ada, "ada")).isInstanceOf(LastAdministratorException.class);
+        assertThatThrownBy(() -> accounts.changeRoles(ada, Set.of(Role.VIEWER), "ada"))
+                .isInstanceOf(LastAdministratorException.class);
+        accounts.add("bea", "Bea", Set.of(Role.ADMINISTRATOR), "a long password", "ada");
+        accounts.changeRoles(ada, Set.of(Role.VIEWER), "ada");
+        assertThat(people.withRole(Role.ADMINISTRATOR)).extracting(Person::userName).containsExactly("bea");
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.stillrail.calculation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -97,7 +98,7 @@ final class Api {
     }
 
     static String text(MockHttpServletResponse response) {
-        return new String(response.getContentAsByteArray(), java.nio.charset.StandardCharsets.UTF_8);
+        return new String(response.getContentAsByteArray(), StandardCharsets.UTF_8);
     }
 
     static double[] numbers(JsonNode array) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
@@ -43,8 +44,8 @@ class ComputingTest {
     void loopsOverModelsEndToo() throws InterruptedException {
         CountDownLatch ended = new CountDownLatch(1);
         Bank bank = new ResolvedBank(
-                new Bank(java.util.List.of(new Branch("a", 1, new SeriesRlc(1e-6, 0.01, 1e-9), SeriesPath.NONE, SeriesPath.NONE))),
-                java.util.List.of()).interruptible();
+                new Bank(List.of(new Branch("a", 1, new SeriesRlc(1e-6, 0.01, 1e-9), SeriesPath.NONE, SeriesPath.NONE))),
+                List.of()).interruptible();
         try (Computing computing = new Computing(SHORT)) {
             assertThatExceptionOfType(NoAnswerException.class).isThrownBy(() -> computing.within(() -> {
                 try {

@@ -3,6 +3,7 @@ package org.stillrail.calculation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -71,7 +72,7 @@ class RippleApiTest {
         assertThat(voltage).hasSize(400);
         assertThat(time[0]).isZero();
         assertThat(time[399]).isCloseTo(2e-6 * 399 / 400, within(1e-12));
-        assertThat(java.util.Arrays.stream(voltage).average().orElseThrow()).isCloseTo(0, within(1e-5));
+        assertThat(Arrays.stream(voltage).average().orElseThrow()).isCloseTo(0, within(1e-5));
     }
 
     @Test
@@ -83,6 +84,14 @@ class RippleApiTest {
         assertThat(answer.get("branches").get(0).propertyNames()).containsExactlyInAnyOrder("label", "rmsA", "perPartRmsA",
                 "perPartDissipationW", "mountingDissipationW", "sharedDissipationW");
         assertThat(answer.get("warnings")).isEmpty();
+    }
+
+    @Test
+    void mostSamplesAreTakenAndOneMoreIsNot() {
+        String current = buck(12, 3.3, 4.7e-6, 5e5);
+        String bank = Json.bank(Json.rlc(1e-4, 0.01, 0));
+        assertThat(API.answer("ripple", request(bank, current, ", 'samples': " + Limits.SAMPLES)).get("timeS")).hasSize(Limits.SAMPLES);
+        assertThat(API.errors("ripple", request(bank, current, ", 'samples': " + (Limits.SAMPLES + 1)))).containsOnlyKeys("samples");
     }
 
     /** A triangle by its corners is the same current as the buck's, with its mean taken out. */

@@ -25,11 +25,8 @@ record Screen(String name, String account, Consumer<Visitor> way) {
                 visitor.openPart("HERON-470U-25");
                 visitor.follow("heron-470u-25-a.s2p");
             }),
-            new Screen("sweep-import", "librarian", visitor -> {
-                visitor.openPart("GOOSE-1F-5V5");
-                visitor.follow("Import a sweep");
-                new SweepImportPage(visitor).chooseFile("goose-1f-5v5-a.txt", DemoFiles.sweep("goose-1f-5v5-a.txt"));
-            }),
+            new Screen("sweep-import", "librarian", visitor -> SweepImportPage.of("GOOSE-1F-5V5", visitor)
+                    .chooseFile("goose-1f-5v5-a.txt", DemoFiles.sweep("goose-1f-5v5-a.txt"))),
             new Screen("projects", "engineer", visitor -> visitor.open("/projects")),
             new Screen("project", "engineer", visitor -> {
                 visitor.open("/projects");

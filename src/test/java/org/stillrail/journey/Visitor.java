@@ -21,6 +21,9 @@ import java.util.Set;
  */
 final class Visitor {
 
+    /** Generous: a busy machine is slow, and only a failing journey waits so long. */
+    private static final int PATIENCE_MS = 30_000;
+
     private final String origin;
     private final BrowserContext session;
     private final Page page;
@@ -33,7 +36,8 @@ final class Visitor {
         this.origin = origin;
         this.session = browser.newContext(new Browser.NewContextOptions()
                 .setViewportSize(1280, 900).setLocale("en-GB").setTimezoneId("UTC").setBaseURL(origin).setAcceptDownloads(true));
-        session.setDefaultTimeout(20_000);
+        session.setDefaultTimeout(PATIENCE_MS);
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
         this.page = session.newPage();
         watch(page);
     }
@@ -108,9 +112,10 @@ final class Visitor {
     /** Waits until the page has loaded, nothing is on its way to the server and nothing moves. */
     void rests() {
         page.waitForLoadState(LoadState.LOAD);
-        page.waitForFunction("""
+        // Asked again and again from here: the page's policy forbids a script that polls inside it.
+        page.waitForCondition(() -> (boolean) page.evaluate("""
                 () => !document.querySelector('.htmx-request, .htmx-swapping, .htmx-settling')
-                  && !document.getAnimations().some(animation => animation.playState === 'running')""");
+                  && !document.getAnimations().some(animation => animation.playState === 'running')"""));
     }
 
     /** Signs in with an account of the demo, with the password that its sign-in page shows. */

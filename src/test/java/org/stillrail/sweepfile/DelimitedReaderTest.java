@@ -176,7 +176,7 @@ class DelimitedReaderTest {
     void sweepsBelowEachOtherAreToldApartByTheFrequencyOrARepeatedHeading() {
         String rising = "f,R,X\n1,1,0\n10,2,0\n100,3,0\n1,4,0\n10,5,0\n100,6,0\n";
         assertThat(read(rising, "a.csv", ReadOptions.of(Fixture.IMPEDANCE).withBlock(2)).resistanceOhm()).containsExactly(4, 5, 6);
-        String repeated = "f,R,X\n1,1,0\n10,2,0\n\nSecond\nf,R,X\n20,4,0\n30,5,0\n";
+        String repeated = "f,R,X\n1,1,0\n10,2,0\n\nSecond\nwith a note\nf,R,X\n20,4,0\n30,5,0\n";
         assertThat(read(repeated, "a.csv", ReadOptions.of(Fixture.IMPEDANCE).withBlock(2)).resistanceOhm()).containsExactly(4, 5);
     }
 
@@ -199,6 +199,16 @@ class DelimitedReaderTest {
         ReadSweep sweep = read("!analyser, invented\n!Date 1\nBEGIN CH1_DATA\nFreq(Hz),S11(REAL),S11(IMAG)\n1,0.6,0\n2,0.6,0\nEND\n", "a.csv",
                 Fixture.REFLECTION);
         assertThat(sweep.points()).isEqualTo(2);
+    }
+
+    @Test
+    void theTableOfTheSweepIsFoundBelowALongerOne() {
+        String other = "\t1\t0.1\t3.3\t0\n".repeat(30);
+        ReadSweep sweep = read("OPEN\tTABLE\n\tPt\tT\tVf\tAch\n\t#\ts\tV\tV\n" + other
+                + "CURVE\tTABLE\n\tPt\tFreq\tZreal\tZimag\tIdc\n\t#\tHz\tohm\tohm\tA\n\t0\t1000\t2.5\t1.25\t0\n\t1\t2000\t3.5\t-1.5\t0\n",
+                "a.txt", Fixture.IMPEDANCE);
+        assertThat(sweep.frequencyHz()).containsExactly(1000, 2000);
+        assertThat(sweep.resistanceOhm()).containsExactly(2.5, 3.5);
     }
 
     @Test

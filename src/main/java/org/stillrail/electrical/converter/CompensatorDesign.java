@@ -37,22 +37,24 @@ public final class CompensatorDesign {
                     + " frequency of %.6g Hz", fc, stage.switchingHz()));
         }
         if (control instanceof CurrentMode current && current.inverseSamplingQ(stage) <= 0) {
-            throw new DesignRefusedException("No compensator helps: the current loop itself is unstable at this duty; give it more"
-                    + " slope compensation (slopeAPerS)");
+            throw new DesignRefusedException("No compensator helps: the current loop itself is unstable at this duty; give it"
+                    + " more slope compensation (slopeAPerS)");
         }
         Plant.Point plant = new Plant(bank, stage, control).at(fc);
         if (!(plant.magnitude() > 0) || Double.isInfinite(plant.magnitude())) {
-            throw new DesignRefusedException(say("The bank resonates without loss at the crossover of %.6g Hz; no gain can be set there", fc));
+            throw new DesignRefusedException(say("The bank resonates without loss at the crossover of %.6g Hz; no gain can be"
+                    + " set there", fc));
         }
         double boost = target.phaseMarginDeg() - plant.phaseDeg() - 90;
         if (boost > LARGEST_BOOST_DEG) {
-            throw new DesignRefusedException(say("A phase margin of %.4g deg at %.6g Hz needs %.4g deg of phase boost; two zeros and two"
-                    + " poles give %.4g deg at most. The plant's phase there is %.4g deg: lower the crossover, the delay or the margin",
+            throw new DesignRefusedException(say("A phase margin of %.4g deg at %.6g Hz needs %.4g deg of phase boost; two"
+                    + " zeros and two poles give %.4g deg at most. The plant's phase there is %.4g deg: lower the crossover, the"
+                    + " delay or the margin",
                     target.phaseMarginDeg(), fc, boost, LARGEST_BOOST_DEG, plant.phaseDeg()));
         }
         if (boost < SMALLEST_BOOST_DEG) {
-            throw new DesignRefusedException(say("A phase margin of only %.4g deg at %.6g Hz would need the compensator to waste %.4g deg;"
-                    + " ask for a larger margin", target.phaseMarginDeg(), fc, -boost));
+            throw new DesignRefusedException(say("A phase margin of only %.4g deg at %.6g Hz would need the compensator to"
+                    + " waste %.4g deg; ask for a larger margin", target.phaseMarginDeg(), fc, -boost));
         }
         int order = boost > ONE_ZERO_BOOST_DEG ? 2 : 1;
         double spread = Math.tan(Math.toRadians(boost / (2 * order) + 45));

@@ -40,7 +40,8 @@ public record CompensatorParts(double r1Ohm, double r2Ohm, double c1F, double c2
     /**
      * The parts that make a compensator with one zero and one pole, or two of each, for a chosen input resistor.
      *
-     * @throws IllegalArgumentException where the network cannot make it: another number of zeros and poles, or a pole not above its zero
+     * @throws IllegalArgumentException where the network cannot make it: another number of zeros and poles, or a pole not above
+     * its zero
      */
     public static CompensatorParts of(Compensator compensator, double r1Ohm) {
         Require.positive("r1Ohm", r1Ohm);

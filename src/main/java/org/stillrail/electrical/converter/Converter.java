@@ -3,13 +3,22 @@ package org.stillrail.electrical.converter;
 import java.util.Objects;
 import org.stillrail.electrical.bank.Bank;
 
-/** Power stage, control and compensator: all that feeds a bank and regulates its voltage. */
-public record Converter(PowerStage stage, Control control, Compensator compensator) {
+/**
+ * Power stage, control and compensator: all that feeds a bank and regulates its voltage.
+ *
+ * @param target what the compensator was placed for, null where it was given
+ */
+public record Converter(PowerStage stage, Control control, Compensator compensator, LoopTarget target) {
 
     public Converter {
         Objects.requireNonNull(stage, "stage");
         Objects.requireNonNull(control, "control");
         Objects.requireNonNull(compensator, "compensator");
+    }
+
+    /** A converter with a given compensator. */
+    public Converter(PowerStage stage, Control control, Compensator compensator) {
+        this(stage, control, compensator, null);
     }
 
     /**
@@ -18,6 +27,6 @@ public record Converter(PowerStage stage, Control control, Compensator compensat
      * @throws DesignRefusedException in words, where the wish cannot be had
      */
     public static Converter designed(Bank bank, PowerStage stage, Control control, LoopTarget target) {
-        return new Converter(stage, control, CompensatorDesign.place(bank, stage, control, target));
+        return new Converter(stage, control, CompensatorDesign.place(bank, stage, control, target), target);
     }
 }

@@ -26,6 +26,8 @@ public final class Loop {
     private static final double NEPER_DB = 20 / Math.log(10);
     /** A crossover above this share of the switching frequency is warned about. */
     private static final double CROSSOVER_SHARE = 0.2;
+    /** A crossover is the one that was asked for within this share. */
+    private static final double MET = 1e-6;
 
     private Loop() {
     }
@@ -44,8 +46,11 @@ public final class Loop {
             warnings.add("The loop gain does not cross 1 between " + hz(grid.startHz()) + " and " + hz(grid.stopHz())
                     + "; there is no crossover and no phase margin");
         } else if (crossover.point().hz() > CROSSOVER_SHARE * converter.stage().switchingHz()) {
-            warnings.add("The crossover of " + hz(crossover.point().hz()) + " is above a fifth of the switching frequency, where the averaged"
-                    + " model flatters");
+            warnings.add("The crossover of " + hz(crossover.point().hz()) + " is above a fifth of the switching frequency,"
+                    + " where the averaged model flatters");
+        }
+        if (converter.target() != null && crossover != null) {
+            compareWithTarget(converter.target(), crossover.point(), warnings);
         }
         return onGrid(bank, converter, grid, gain, crossover, gainMarginDb, stable, warnings);
     }
@@ -78,7 +83,8 @@ public final class Loop {
             Complex z = new Complex(bankCurve.real(i), bankCurve.imaginary(i));
             Complex inductor = new Complex(stage.combinedResistanceOhm(), grid.omega(i) * stage.combinedInductanceH());
             open[i] = currentMode ? z.magnitude() : z.times(inductor).over(z.plus(inductor)).magnitude();
-            double returnDifference = Complex.ONE.plus(Complex.polar(point.magnitude(), Math.toRadians(point.phaseDeg()))).magnitude();
+            Complex loopGain = Complex.polar(point.magnitude(), Math.toRadians(point.phaseDeg()));
+            double returnDifference = Complex.ONE.plus(loopGain).magnitude();
             // 1 + T is zero only for a closed loop that rings for ever exactly on a grid point; the least number keeps it finite.
             returnDifference = Math.max(returnDifference, Double.MIN_NORMAL);
             closed[i] = open[i] / returnDifference;
@@ -116,10 +122,20 @@ public final class Loop {
             }
         }
         if (conditionalHz != null) {
-            warnings.add("The phase passes -180 deg at " + hz(conditionalHz) + " where the loop gain is above 1: less gain may make it unstable,"
-                    + " and the gain margin does not say so");
+            warnings.add("The phase passes -180 deg at " + hz(conditionalHz) + " where the loop gain is above 1: less gain may"
+                    + " make it unstable, and the gain margin does not say so");
         }
         return least;
+    }
+
+    /** The compensator makes the wanted crossing, but another one may have less margin. */
+    private static void compareWithTarget(LoopTarget target, LoopGain.Point point, List<String> warnings) {
+        if (Math.abs(point.hz() / target.crossoverHz() - 1) > MET) {
+            warnings.add(String.format(Locale.ROOT,
+                    "The compensator was placed for a crossover of %.4g Hz with %.4g deg, but the loop gain also crosses 1 at"
+                    + " %.4g Hz, with %.4g deg",
+                    target.crossoverHz(), target.phaseMarginDeg(), point.hz(), point.marginDeg()));
+        }
     }
 
     private static boolean stable(Converter converter, LoopScan scan, List<String> warnings) {

@@ -2,7 +2,7 @@ package org.stillrail.electrical.converter;
 
 import org.stillrail.electrical.bank.Bank;
 
-/** The loop gain {@code T = C * plant} at single frequencies, as magnitude and continuous phase. The summing minus is not in it. */
+/** The loop gain {@code T = C * plant} at single frequencies, as magnitude and continuous phase; without the summing minus. */
 final class LoopGain {
 
     /**

@@ -23,7 +23,8 @@ final class Plant {
      * @param bankSusceptance   Im Ybank; changes sign at the bank's resonances
      * @param filterImaginary   Im (1 + Ybank (sL + R)); changes sign at the resonance of inductor and bank
      */
-    record Point(double hz, double magnitude, double phaseDeg, double bankConductance, double bankSusceptance, double filterImaginary) {
+    record Point(
+            double hz, double magnitude, double phaseDeg, double bankConductance, double bankSusceptance, double filterImaginary) {
     }
 
     /** A resonance without loss shows as a residue of rounding: this many ulps of the parts that cancel. */
@@ -96,7 +97,8 @@ final class Plant {
             return false;
         }
         double product = point.bankSusceptance() * 2 * Math.PI * point.hz() * inductanceH;
-        return point.filterImaginary() == 0 && Math.abs(1 + point.bankConductance() * resistanceOhm - product) <= CANCELLED * product;
+        double filterReal = 1 + point.bankConductance() * resistanceOhm - product;
+        return point.filterImaginary() == 0 && Math.abs(filterReal) <= CANCELLED * product;
     }
 
     /** The bank is a short at a series resonance without loss: the limit for a vanishing loss. */

@@ -26,7 +26,8 @@ public record PowerStage(
             throw new IllegalArgumentException("phases must be 1 or more, not " + phases);
         }
         if (outputV >= inputV) {
-            throw new IllegalArgumentException("outputV must be below inputV: a buck cannot make " + outputV + " V from " + inputV + " V");
+            throw new IllegalArgumentException("outputV must be below inputV: a buck cannot make " + outputV
+                    + " V from " + inputV + " V");
         }
     }
 

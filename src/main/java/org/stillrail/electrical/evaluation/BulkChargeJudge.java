@@ -45,7 +45,7 @@ final class BulkChargeJudge implements Judge {
         int largest = largest(bank, hz);
         String name = Carrier.name(bank, largest);
         String when = need.loading() ? "loading" : "release";
-        String sentence = "The bank holds " + Words.quantity(present, "F") + " at " + Words.quantity(hz, "Hz") + ", "
+        String sentence = "The bank holds " + Words.beside(present, need.capacitanceF(), "F") + " at " + Words.quantity(hz, "Hz") + ", "
                 + Words.quantity(need.capacitanceF(), "F") + " needed on " + when + "," + Corner.at(corner) + "; " + name + " holds most of it.";
         Explanation explanation = new Explanation(
                 "On " + when + " the inductor is late by " + Words.quantity(need.chargeC(), "C") + ", which the bank covers within "

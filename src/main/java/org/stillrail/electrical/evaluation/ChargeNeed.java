@@ -28,7 +28,7 @@ record ChargeNeed(double chargeC, double capacitanceF, boolean loading) {
         return loading.chargeC > unloading.chargeC ? loading : unloading;
     }
 
-    private static ChargeNeed of(LoadStep step, double inductorAPerS, boolean loading) {
+    static ChargeNeed of(LoadStep step, double inductorAPerS, boolean loading) {
         double square = (step.toA() - step.fromA()) * (step.toA() - step.fromA());
         double charge = Math.max(0, square / (2 * inductorAPerS) - square / (2 * step.slewAPerS()));
         return new ChargeNeed(charge, charge / step.allowedDeviationV(), loading);

@@ -11,8 +11,12 @@ import org.stillrail.electrical.converter.VoltageMode;
 import org.stillrail.electrical.requirement.ControlFigures;
 import org.stillrail.electrical.requirement.RailFigures;
 
-/** The control of a rail's converter with its compensator: as given, or placed for the bank at the nominal corner. */
-record Compensation(Control control, Compensator compensator) {
+/**
+ * The control of a rail's converter with its compensator: as given, or placed for the bank at the nominal corner.
+ *
+ * @param wantedHz the crossover that the compensator is placed for, null where it is given
+ */
+record Compensation(Control control, Compensator compensator, Double wantedHz) {
 
     private static final double USUAL_DELAY_PERIODS = 0.5;
 
@@ -26,14 +30,14 @@ record Compensation(Control control, Compensator compensator) {
             ControlFigures figures = rail.converter().control();
             Control control = control(figures, rail.converter().switchingHz());
             if (figures.gain() != null) {
-                return new Compensation(control, new Compensator(figures.gain(), figures.zerosHz(), figures.polesHz()));
+                return new Compensation(control, new Compensator(figures.gain(), figures.zerosHz(), figures.polesHz()), null);
             }
             if (figures.crossoverHz() == null || figures.phaseMarginDeg() == null) {
                 throw new IllegalArgumentException("The rail states neither a compensator nor a crossover with a phase margin");
             }
             Corner nominal = Corner.nominal(rail);
             LoopTarget target = new LoopTarget(figures.crossoverHz(), figures.phaseMarginDeg());
-            return new Compensation(control, CompensatorDesign.place(bank, nominal.stage(rail), control, target));
+            return new Compensation(control, CompensatorDesign.place(bank, nominal.stage(rail), control, target), target.crossoverHz());
         });
     }
 

@@ -7,8 +7,10 @@ import org.stillrail.electrical.converter.PowerStage;
 import org.stillrail.electrical.requirement.ConverterFigures;
 import org.stillrail.electrical.requirement.InputRange;
 import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.electrical.ripple.BoostCurrent;
 import org.stillrail.electrical.ripple.BuckCurrent;
-import org.stillrail.electrical.ripple.PeriodicCurrent;
+import org.stillrail.electrical.ripple.ConverterCurrent;
+import org.stillrail.electrical.ripple.InvertingCurrent;
 
 /**
  * Conditions that a bank is judged under: from an input it makes the bank, the power stage and the current of just these
@@ -18,6 +20,8 @@ import org.stillrail.electrical.ripple.PeriodicCurrent;
  */
 public record Corner(String name, double inputV) {
 
+    /** Length of the edges of a rectifier's current, which rails do not state. Common practice, no source. */
+    static final double EDGE_S = 20e-9;
     private static final String NOMINAL = "nominal";
 
     /** The nominal corner first, then those that differ from it. */
@@ -54,9 +58,21 @@ public record Corner(String name, double inputV) {
                 converter.phases());
     }
 
-    /** The current into the output node; of a buck. */
-    PeriodicCurrent current(RailFigures rail) {
+    /**
+     * The current into the output node, null for a flyback, whose turns the rail does not state.
+     *
+     * @throws IllegalArgumentException where the converter cannot make the output from this input
+     */
+    ConverterCurrent current(RailFigures rail) {
         ConverterFigures converter = rail.converter();
-        return new BuckCurrent(inputV, rail.nominalVoltageV(), converter.inductanceH(), converter.switchingHz(), converter.phases());
+        double outputV = rail.nominalVoltageV();
+        return switch (converter.topology()) {
+            case BUCK -> new BuckCurrent(inputV, outputV, converter.inductanceH(), converter.switchingHz(), converter.phases());
+            case BOOST -> new BoostCurrent(inputV, outputV, converter.inductanceH(), converter.switchingHz(), converter.phases(),
+                    rail.nominalCurrentA(), EDGE_S);
+            case INVERTING_BUCK_BOOST -> new InvertingCurrent(inputV, outputV, converter.inductanceH(), converter.switchingHz(),
+                    converter.phases(), rail.nominalCurrentA(), EDGE_S);
+            case FLYBACK -> null;
+        };
     }
 }

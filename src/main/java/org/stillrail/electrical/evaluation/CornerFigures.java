@@ -26,19 +26,21 @@ record CornerFigures(
 
     /** @param compensation null without a control */
     static CornerFigures of(RailFigures rail, Corner corner, Bank bank, Tried<Compensation> compensation, Probe probe) {
+        Tried<PeriodicCurrent> current = Tried.of(() -> corner.current(rail));
+        boolean known = !current.answered() || current.value() != null;
+        Tried<Double> ripple = known ? current.then(each -> ripplePeakToPeakV(bank, each, probe)) : null;
+        List<QuietHarmonic> quiet = rail.ripple() == null || ripple == null || !ripple.answered() ? List.of()
+                : QuietHarmonic.of(bank, current.value(), rail.ripple().peakToPeakV());
         if (rail.converter().topology() != Topology.BUCK) {
-            return new CornerFigures(corner, bank, null, List.of(), null, null, null);
+            return new CornerFigures(corner, bank, ripple, quiet, null, null, null);
         }
-        Tried<Double> ripple = Tried.of(() -> ripplePeakToPeakV(bank, corner.current(rail), probe));
-        List<QuietHarmonic> quiet = rail.ripple() == null || !ripple.answered() ? List.of()
-                : QuietHarmonic.of(bank, corner.current(rail), rail.ripple().peakToPeakV());
         Tried<ChargeNeed> need = rail.loadStep() == null ? null : Tried.of(() -> ChargeNeed.of(corner.stage(rail), rail.loadStep()));
         if (compensation == null) {
             return new CornerFigures(corner, bank, ripple, quiet, null, null, need);
         }
         Tried<LoopBand> loop = probe.wants(Probe.Item.LOOP)
-                ? compensation.then(placed -> LoopBand.of(bank, placed.at(corner, rail))) : probe.known().loop();
-        Tried<StepPair> steps = rail.loadStep() == null ? null
+                ? compensation.then(placed -> LoopBand.of(bank, placed.at(corner, rail), placed.wantedHz())) : probe.known().loop();
+        Tried<StepPair> steps = rail.loadStep() == null ? null : probe.exhausted() != null ? probe.exhausted()
                 : loop.then(band -> steps(rail, corner, bank, compensation.value().at(corner, rail), band, probe));
         return new CornerFigures(corner, bank, ripple, quiet, loop, steps, need);
     }

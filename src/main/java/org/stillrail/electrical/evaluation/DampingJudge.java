@@ -68,7 +68,7 @@ final class DampingJudge implements Judge {
 
     private Verdict peak(Bank bank, LoopBand band, String corner) {
         Carrier carrier = Carrier.at(bank, band.peakHz());
-        String sentence = "The loop amplifies disturbances " + Words.quantity(band.sensitivityPeak(), "") + " times at "
+        String sentence = "The loop amplifies disturbances " + Words.beside(band.sensitivityPeak(), largestPeak, "") + " times at "
                 + Words.quantity(band.peakHz(), "Hz") + ", " + Words.quantity(largestPeak, "") + " allowed," + Corner.at(corner)
                 + "; the bank's ESR at the crossover is " + Words.quantity(band.esrAtCrossoverOhm(), "Ω") + ", and " + carrier.name()
                 + " carries most of the current.";
@@ -87,7 +87,7 @@ final class DampingJudge implements Judge {
         boolean named = inductive != null && capacitive != null;
         String who = named ? Carrier.name(bank, inductive) + " rings against " + Carrier.name(bank, capacitive) : "the bank rings";
         String sentence = "In the damping band " + who + " at " + Words.quantity(ring.frequencyHz(), "Hz") + " with a Q of "
-                + Words.quantity(ring.qualityFactor(), "") + ", " + Words.quantity(LARGEST_Q, "") + " allowed," + Corner.at(corner)
+                + Words.beside(ring.qualityFactor(), LARGEST_Q, "") + ", " + Words.quantity(LARGEST_Q, "") + " allowed," + Corner.at(corner)
                 + "; the bank's ESR at the crossover is " + Words.quantity(band.esrAtCrossoverOhm(), "Ω") + ".";
         Explanation explanation = new Explanation(
                 "|Z| has a maximum of " + Words.quantity(ring.magnitudeOhm(), "Ω") + " at " + Words.quantity(ring.frequencyHz(), "Hz") + ".",
@@ -98,6 +98,6 @@ final class DampingJudge implements Judge {
     }
 
     private static Span span(LoopBand band) {
-        return new Span(band.crossoverHz() / LoopBand.SPREAD, band.crossoverHz() * LoopBand.SPREAD);
+        return new Span(band.fromHz(), band.toHz());
     }
 }

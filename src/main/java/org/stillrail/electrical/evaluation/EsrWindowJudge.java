@@ -34,7 +34,7 @@ final class EsrWindowJudge implements Judge {
         Carrier carrier = Carrier.at(figures.bank(), hz);
         String corner = figures.corner().name();
         double limit = low ? window.minimumOhm() : window.maximumOhm();
-        String sentence = "ESR of the bank at the crossover of " + Words.quantity(hz, "Hz") + " is " + Words.quantity(ohm, "Ω") + ", at "
+        String sentence = "ESR of the bank at the crossover of " + Words.quantity(hz, "Hz") + " is " + Words.beside(ohm, limit, "Ω") + ", at "
                 + (low ? "least " : "most ") + Words.quantity(limit, "Ω") + " asked," + Corner.at(corner) + "; " + carrier.name()
                 + " carries most of the current.";
         Explanation explanation = new Explanation(

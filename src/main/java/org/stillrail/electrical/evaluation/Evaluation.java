@@ -17,7 +17,7 @@ import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.requirement.Verdict;
-import org.stillrail.electrical.ripple.PeriodicCurrent;
+import org.stillrail.electrical.ripple.ConverterCurrent;
 import org.stillrail.electrical.ripple.Ripple;
 
 /**
@@ -28,7 +28,7 @@ import org.stillrail.electrical.ripple.Ripple;
  * @param extrema      of |Z| on the grid of the charts
  * @param atCrossover  the bank at the crossover
  * @param atSwitching  the bank at the switching frequency
- * @param ripple       under the converter's current at nominal input; null for a converter whose current is not modelled
+ * @param ripple       under the converter's current at nominal input; null for a flyback, whose current is not modelled
  * @param quiet        the harmonics against the quiet band's mask at nominal input; empty where no ripple limit is set
  * @param loop         at the nominal corner on the grid of the charts; null where the rail has no control, it is not
  *                     modelled, or it was refused (then the verdicts say why)
@@ -72,7 +72,10 @@ public record Evaluation(
     private static final double NEXT_TO_NOTHING = 0.1;
     private static final double HALF = 0.5;
 
-    /** @throws EvaluationRefusedException where not even the impedance can be had, saying why; nothing else is thrown for any input */
+    /**
+     * @throws EvaluationRefusedException where not even the impedance can be had, saying why; nothing else is thrown for any input,
+     *                                    but an interrupted thread gets a CancellationException
+     */
     public static Evaluation evaluate(EvaluationInput input) {
         try {
             return evaluateAll(input);
@@ -93,12 +96,12 @@ public record Evaluation(
         BankCurves curves = bank.on(grid);
         List<Extremum> extrema = bank.extrema(grid.startHz(), grid.stopHz());
         Set<String> warnings = new LinkedHashSet<>();
-        boolean modelled = rail.converter().topology() == Topology.BUCK;
-        PeriodicCurrent current = modelled ? corners.get(0).current(rail) : null;
-        Ripple ripple = modelled ? Ripple.of(bank, current, Ripple.DEFAULT_SAMPLES) : null;
+        ConverterCurrent current = corners.get(0).current(rail);
+        Ripple ripple = current == null ? null : Ripple.of(bank, current, Ripple.DEFAULT_SAMPLES);
         Dynamics dynamics = Dynamics.of(input, nominal, frequencies, grid);
         if (ripple != null) {
             warnings.addAll(ripple.warnings());
+            warnings.addAll(currentWarnings(rail, current));
         }
         if (!frequencies.crossoverGiven()) {
             warnings.add("No crossover is stated; a tenth of the switching frequency stands in for it.");
@@ -123,8 +126,20 @@ public record Evaluation(
         return evidence.get(0);
     }
 
+    private static List<String> currentWarnings(RailFigures rail, ConverterCurrent current) {
+        List<String> warnings = new ArrayList<>();
+        if (rail.nominalCurrentA() > 0) {
+            current.continuityWarning(rail.nominalCurrentA()).ifPresent(warnings::add);
+        }
+        if (rail.converter().topology() != Topology.BUCK) {
+            warnings.add("The edges of the rectifier's current are taken as " + Words.quantity(Corner.EDGE_S, "s")
+                    + " long; the spike across the bank's inductance goes with the reciprocal of that.");
+        }
+        return warnings;
+    }
+
     private static WindowShares window(RailFigures rail, Verdicts judged) {
-        if (rail.window() == null || rail.converter().topology() != Topology.BUCK) {
+        if (rail.window() == null || rail.loadStep() != null && rail.converter().topology() != Topology.BUCK) {
             return null;
         }
         return WindowJudge.shares(rail, judged.setting(Requirement.WINDOW)).value();
@@ -134,7 +149,7 @@ public record Evaluation(
         return Reading.of(bank.on(FrequencyGrid.of(hz)));
     }
 
-    private static List<BranchEffect> effects(Bank bank, KeyFrequencies frequencies, PeriodicCurrent current) {
+    private static List<BranchEffect> effects(Bank bank, KeyFrequencies frequencies, ConverterCurrent current) {
         List<BankFigure> figures = new ArrayList<>(List.of(
                 new BankFigure("ESR at crossover", "ohm", changed -> changed.at(frequencies.crossoverHz()).resistanceOhm()),
                 new BankFigure("|Z| at switching", "ohm", changed -> Math.sqrt(changed.at(frequencies.switchingHz()).squaredMagnitude()))));

@@ -9,9 +9,11 @@ import org.stillrail.electrical.curve.Extremum;
 import org.stillrail.electrical.curve.FrequencyGrid;
 
 /**
- * What the damping verdict looks at, from a third of to three times the crossover.
+ * What the damping verdict looks at, from a third of to three times the crossover. Where the loop crosses 1 more than once, so
+ * that its crossover is not the one that it was placed for, the band reaches round both.
  *
  * @param crossoverHz     null where the loop gain does not cross 1
+ * @param fromHz          the band, with {@code toHz}; 0 without a crossover
  * @param sensitivityPeak largest 1 / |1 + T| in the band, on {@value #POINTS_PER_DECADE} points a decade and the parabola through
  *                        the highest three; 0 without a crossover
  * @param peakHz          where
@@ -19,14 +21,15 @@ import org.stillrail.electrical.curve.FrequencyGrid;
  * @param esrAtCrossoverOhm Re Zbank, null without a crossover
  */
 record LoopBand(
-        Double crossoverHz, Double phaseMarginDeg, Double gainMarginDb, boolean stable, double sensitivityPeak, double peakHz,
+        Double crossoverHz, double fromHz, double toHz, Double phaseMarginDeg, Double gainMarginDb, boolean stable, double sensitivityPeak, double peakHz,
         Extremum worstRing, Double esrAtCrossoverOhm) {
 
     static final double SPREAD = 3;
     private static final int POINTS_PER_DECADE = 100;
     private static final double LOWEST_SHARE = 1e-4;
 
-    static LoopBand of(Bank bank, Converter converter) {
+    /** @param wantedHz the crossover that the compensator is placed for, null where it is given */
+    static LoopBand of(Bank bank, Converter converter, Double wantedHz) {
         double switchingHz = converter.stage().switchingHz();
         double from = LOWEST_SHARE * switchingHz;
         double to = SPREAD * switchingHz;
@@ -34,40 +37,52 @@ record LoopBand(
         LoopResult loop = Loop.of(bank, converter, FrequencyGrid.logSpaced(from, to, points));
         Double crossover = loop.crossoverHz();
         if (crossover == null) {
-            return new LoopBand(null, null, loop.gainMarginDb(), loop.stable(), 0, 0, null, null);
+            return new LoopBand(null, 0, 0, null, loop.gainMarginDb(), loop.stable(), 0, 0, null, null);
         }
-        double low = crossover / SPREAD;
-        double high = crossover * SPREAD;
+        double low = (wantedHz == null ? crossover : Math.min(crossover, wantedHz)) / SPREAD;
+        double high = (wantedHz == null ? crossover : Math.max(crossover, wantedHz)) * SPREAD;
         Extremum ring = bank.extrema(low, high).stream()
                 .filter(extremum -> extremum.kind() == Extremum.Kind.MAXIMUM)
                 .max(Comparator.comparing(Extremum::qualityFactor))
                 .orElse(null);
         double[] peak = peak(loop, low, high);
-        return new LoopBand(crossover, loop.phaseMarginDeg(), loop.gainMarginDb(), loop.stable(), peak[0], peak[1], ring, loop.esrAtCrossoverOhm());
+        return new LoopBand(crossover, low, high, loop.phaseMarginDeg(), loop.gainMarginDb(), loop.stable(), peak[0], peak[1], ring, loop.esrAtCrossoverOhm());
     }
 
+    /** The largest value and its frequency: of the points inside the band, and of the straight line in log-log at its ends. */
     private static double[] peak(LoopResult loop, double low, double high) {
         double[] sensitivity = sensitivities(loop);
         FrequencyGrid grid = loop.grid();
-        int best = -1;
-        for (int i = 0; i < sensitivity.length; i++) {
-            if (grid.hz(i) >= low && grid.hz(i) <= high && (best < 0 || sensitivity[i] > sensitivity[best])) {
-                best = i;
+        double[] best = {0, loop.crossoverHz()};
+        for (int i = 1; i < sensitivity.length; i++) {
+            for (double end : new double[] {low, high}) {
+                if (grid.hz(i - 1) <= end && end <= grid.hz(i)) {
+                    double part = Math.log(end / grid.hz(i - 1)) / Math.log(grid.hz(i) / grid.hz(i - 1));
+                    take(best, sensitivity[i - 1] * Math.pow(sensitivity[i] / sensitivity[i - 1], part), end);
+                }
+            }
+            if (grid.hz(i) >= low && grid.hz(i) <= high) {
+                boolean top = i + 1 < sensitivity.length && sensitivity[i] >= sensitivity[i - 1] && sensitivity[i] >= sensitivity[i + 1];
+                take(best, top ? vertex(sensitivity[i - 1], sensitivity[i], sensitivity[i + 1]) : sensitivity[i], grid.hz(i));
             }
         }
-        if (best < 0) {
-            return new double[] {0, loop.crossoverHz()};
+        return best;
+    }
+
+    private static void take(double[] best, double value, double hz) {
+        if (value > best[0]) {
+            best[0] = value;
+            best[1] = hz;
         }
-        if (best == 0 || best == sensitivity.length - 1) {
-            return new double[] {sensitivity[best], grid.hz(best)};
-        }
-        double left = Math.log(sensitivity[best - 1]);
-        double middle = Math.log(sensitivity[best]);
-        double right = Math.log(sensitivity[best + 1]);
+    }
+
+    /** Height of the parabola through the logarithms of three points whose middle one is the highest. */
+    private static double vertex(double a, double b, double c) {
+        double left = Math.log(a);
+        double middle = Math.log(b);
+        double right = Math.log(c);
         double bend = left - 2 * middle + right;
-        boolean top = bend < 0 && left <= middle && right <= middle;
-        double raised = top ? middle - (right - left) * (right - left) / (8 * bend) : middle;
-        return new double[] {Math.exp(raised), grid.hz(best)};
+        return bend < 0 ? Math.exp(middle - (right - left) * (right - left) / (8 * bend)) : b;
     }
 
     /** 1 / |1 + T| at each frequency of the loop's grid. */

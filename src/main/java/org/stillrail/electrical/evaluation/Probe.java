@@ -6,10 +6,11 @@ import java.util.Set;
 /**
  * What is to be worked out at a corner, and what is already known there of a bank that is nearly the same.
  *
- * @param known   takes the place of what is not to be worked out; null where everything is
- * @param samples of a step's curve
+ * @param known     takes the place of what is not to be worked out; null where everything is
+ * @param samples   of a step's curve
+ * @param exhausted the steps of another corner that took too long, so that they are not tried here; else null
  */
-record Probe(Set<Item> items, CornerFigures known, int samples) {
+record Probe(Set<Item> items, CornerFigures known, int samples, Tried<StepPair> exhausted) {
 
     private static final int FEW = 2;
     private static final int CURVE = 600;
@@ -17,12 +18,14 @@ record Probe(Set<Item> items, CornerFigures known, int samples) {
     /** One costly piece of the figures. */
     enum Item { RIPPLE, LOOP, STEP, RELEASE }
 
-    static Probe everything(boolean curves) {
-        return new Probe(EnumSet.allOf(Item.class), null, curves ? CURVE : FEW);
+    /** @param nominal null at the nominal corner, whose steps are drawn */
+    static Probe everything(CornerFigures nominal) {
+        Tried<StepPair> steps = nominal == null ? null : nominal.steps();
+        return new Probe(EnumSet.allOf(Item.class), null, nominal == null ? CURVE : FEW, steps != null && steps.exhausted() ? steps : null);
     }
 
     static Probe of(Set<Item> items, CornerFigures known) {
-        return new Probe(items, known, FEW);
+        return new Probe(items, known, FEW, known.steps() != null && known.steps().exhausted() ? known.steps() : null);
     }
 
     boolean wants(Item item) {

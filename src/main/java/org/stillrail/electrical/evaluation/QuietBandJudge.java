@@ -40,7 +40,7 @@ final class QuietBandJudge implements Judge {
         QuietHarmonic worst = figures.quiet().stream().min(Comparator.comparing(QuietHarmonic::margin)).orElseThrow();
         Carrier carrier = Carrier.at(figures.bank(), worst.frequencyHz());
         String at = Words.quantity(worst.frequencyHz(), "Hz") + ", harmonic " + worst.order();
-        String sentence = "|Z| is " + Words.quantity(worst.impedanceOhm(), "Ω") + " at " + at + ", " + Words.quantity(worst.limitOhm(), "Ω")
+        String sentence = "|Z| is " + Words.beside(worst.impedanceOhm(), worst.limitOhm(), "Ω") + " at " + at + ", " + Words.quantity(worst.limitOhm(), "Ω")
                 + " allowed," + Corner.at(corner) + "; " + carrier.name() + " carries most of it.";
         Explanation explanation = new Explanation(
                 "The converter's current of " + Words.quantity(worst.currentA(), "A") + " at harmonic " + worst.order()

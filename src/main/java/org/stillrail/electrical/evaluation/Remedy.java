@@ -54,7 +54,7 @@ public record Remedy(int branch, int countBefore, int count, String sentence, Li
                 .map(after -> VerdictChange.of(now.on(after.requirement()), after)).toList();
         String name = "'" + changed.label() + "'";
         String sentence = count == 0 ? "Without " + name
-                : (count > changed.count() ? "One more " : "One fewer ") + name + ", " + count + " in all";
+                : (count > changed.count() ? "One more " : "One fewer ") + name + " (" + count + " in all)";
         return new Remedy(branch, changed.count(), count, sentence, changes);
     }
 

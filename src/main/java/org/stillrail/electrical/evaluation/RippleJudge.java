@@ -39,7 +39,7 @@ final class RippleJudge implements Judge {
         double hz = rail.converter().switchingHz();
         Carrier carrier = Carrier.at(figures.bank(), hz);
         ImpedancePoint z = figures.bank().at(hz);
-        String ripple = Words.quantity(value, "V");
+        String ripple = Words.beside(value, limit, "V");
         String sentence = "Ripple is " + ripple + " peak to peak, " + Words.quantity(limit, "V") + " allowed," + Corner.at(corner) + "; "
                 + carrier.name() + " carries most of the switching current.";
         return form.judged(limit, value, corner, carrier.index(), sentence, explanation(z, carrier, ripple, hz),

@@ -1,6 +1,7 @@
 package org.stillrail.electrical.evaluation;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import org.stillrail.electrical.requirement.Bound;
 import org.stillrail.electrical.requirement.ExplainingSeries;
@@ -55,7 +56,7 @@ record SpaceJudge(Requirement requirement, String unit, Space space, Double limi
             }
         }
         if (silent != null && total <= limit) {
-            return form.unknown(limit, null, "The " + requirement.label().toLowerCase() + " of '" + silent + "' is not known");
+            return form.unknown(limit, null, "The " + requirement.label().toLowerCase(Locale.ROOT) + " of '" + silent + "' is not known");
         }
         String name = "'" + branches.get(worst).label() + "'";
         String sentence = requirement.label() + " is " + words(total) + (silent == null ? "" : " at least") + ", " + words(limit) + " allowed; "

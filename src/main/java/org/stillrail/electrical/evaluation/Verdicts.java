@@ -25,14 +25,16 @@ record Verdicts(EvaluationInput input, List<CornerFigures> figures, List<Verdict
     static Verdicts of(EvaluationInput input, List<Corner> corners) {
         RailFigures rail = input.rail();
         Tried<Compensation> compensation = compensation(rail, corners.get(0).bank(input));
-        List<CornerFigures> figures = corners.stream()
-                .map(corner -> CornerFigures.of(rail, corner, corner.bank(input), compensation,
-                        Probe.everything(corner.equals(corners.get(0))))).toList();
+        List<CornerFigures> figures = new ArrayList<>();
+        for (Corner corner : corners) {
+            CornerFigures nominal = figures.isEmpty() ? null : figures.get(0);
+            figures.add(CornerFigures.of(rail, corner, corner.bank(input), compensation, Probe.everything(nominal)));
+        }
         List<Verdict> verdicts = new ArrayList<>();
         judges(input).forEach((requirement, judge) -> verdicts.add(worst(judge, figures)));
         verdicts.addAll(SpaceJudge.all(input));
         verdicts.sort(Verdict.WORST_FIRST);
-        return new Verdicts(input, figures, List.copyOf(verdicts));
+        return new Verdicts(input, List.copyOf(figures), List.copyOf(verdicts));
     }
 
     /**

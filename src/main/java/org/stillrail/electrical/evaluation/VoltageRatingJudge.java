@@ -86,7 +86,7 @@ final class VoltageRatingJudge implements Judge {
                     + " must stay cooler.", explanation, null);
         }
         double limit = share.getAsDouble() * branch.ratedVoltageV();
-        String sentence = name + " carries " + Words.quantity(voltage, "V") + " with the peak of the ripple, " + Words.quantity(limit, "V")
+        String sentence = name + " carries " + Words.beside(voltage, limit, "V") + " with the peak of the ripple, " + Words.quantity(limit, "V")
                 + " allowed, which is " + Words.percent(share.getAsDouble()) + " of its rating at " + at + ".";
         return form.judged(limit, voltage, corner, index, sentence, explanation, null);
     }

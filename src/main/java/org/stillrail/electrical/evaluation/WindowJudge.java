@@ -28,8 +28,8 @@ final class WindowJudge implements Judge {
         if (rail.window() == null) {
             return form.notAsked();
         }
-        if (rail.converter().topology() != Topology.BUCK) {
-            return form.notModelled("Ripple and load step of a " + rail.converter().topology().label() + " converter are not modelled.");
+        if (figures.ripplePeakToPeakV() == null || rail.loadStep() != null && rail.converter().topology() != Topology.BUCK) {
+            return form.notModelled("Ripple or load step of a " + rail.converter().topology().label() + " converter is not modelled.");
         }
         double narrower = Math.min(rail.window().plusV(), rail.window().minusV());
         String corner = figures.corner().name();
@@ -42,7 +42,7 @@ final class WindowJudge implements Judge {
         Carrier carrier = Carrier.at(figures.bank(), figures.crossoverHz(rail));
         String where = above ? "above" : "below";
         String largest = largest(side, above);
-        String sentence = "Accuracy, regulation, half the ripple and the step together take " + Words.quantity(side.totalV(), "V") + " of the "
+        String sentence = "Accuracy, regulation, half the ripple and the step together take " + Words.beside(side.totalV(), side.allowedV(), "V") + " of the "
                 + Words.quantity(side.allowedV(), "V") + " allowed " + where + " nominal," + Corner.at(corner) + "; the largest share is "
                 + largest + ".";
         Explanation explanation = new Explanation(
@@ -56,13 +56,16 @@ final class WindowJudge implements Judge {
 
     /** Refused where the step or the ripple is asked for but not known. */
     static Tried<WindowShares> shares(RailFigures rail, CornerFigures figures) {
+        if (figures.ripplePeakToPeakV() == null) {
+            return Tried.refused("The ripple is not modelled");
+        }
         if (!figures.ripplePeakToPeakV().answered()) {
             return Tried.refused(figures.ripplePeakToPeakV().refusal());
         }
         double ripple = figures.ripplePeakToPeakV().value();
         String corner = figures.corner().name();
         if (rail.loadStep() == null) {
-            return new Tried<>(WindowShares.of(corner, rail.window(), ripple, 0, 0), null);
+            return Tried.answer(WindowShares.of(corner, rail.window(), ripple, 0, 0));
         }
         if (figures.steps() == null) {
             return Tried.refused("The converter's control is not stated, so the share of the load step is not known");

@@ -7,32 +7,51 @@ final class Words {
 
     private static final String[] PREFIXES = {"p", "n", "µ", "m", "", "k", "M", "G"};
     private static final int NO_PREFIX = 4;
+    private static final int USUAL_DIGITS = 3;
+    private static final int MOST_DIGITS = 7;
+    private static final int MOST_DECIMALS = 12;
 
     private Words() {
     }
 
     /** For example '4.7 µF'; a ratio has an empty unit and no prefix. */
     static String quantity(double value, String unit) {
+        return quantity(value, unit, USUAL_DIGITS);
+    }
+
+    /** A value that stands beside another, with as many digits as show that they differ, up to seven. */
+    static String beside(double value, double other, String unit) {
+        int digits = USUAL_DIGITS;
+        while (digits < MOST_DIGITS && value != other && quantity(value, unit, digits).equals(quantity(other, unit, digits))) {
+            digits++;
+        }
+        return quantity(value, unit, digits);
+    }
+
+    private static String quantity(double value, String unit, int digits) {
         if (value == 0 || !Double.isFinite(value)) {
             return plain(value) + (unit.isEmpty() ? "" : " " + unit);
         }
         if (unit.isEmpty()) {
-            return digits(value);
+            return digits(value, digits);
         }
-        double rounded = Double.parseDouble(String.format(Locale.ROOT, "%.2e", value));
+        double rounded = Double.parseDouble(String.format(Locale.ROOT, "%." + (digits - 1) + "e", value));
         int thousands = (int) Math.floor(Math.log10(Math.abs(rounded)) / 3 + 1e-9);
         int prefix = Math.max(0, Math.min(PREFIXES.length - 1, thousands + NO_PREFIX));
-        return digits(value / Math.pow(1000, prefix - NO_PREFIX)) + " " + PREFIXES[prefix] + unit;
+        return digits(value / Math.pow(1000, prefix - NO_PREFIX), digits) + " " + PREFIXES[prefix] + unit;
     }
 
     /** A share as '12 %'. */
     static String percent(double share) {
-        return digits(100 * share) + " %";
+        return digits(100 * share, USUAL_DIGITS) + " %";
     }
 
-    private static String digits(double value) {
+    private static String digits(double value, int digits) {
+        if (value == 0) {
+            return "0";
+        }
         int before = (int) Math.floor(Math.log10(Math.abs(value)) + 1e-9) + 1;
-        String text = String.format(Locale.ROOT, "%." + Math.max(0, Math.min(12, 3 - before)) + "f", value);
+        String text = String.format(Locale.ROOT, "%." + Math.max(0, Math.min(MOST_DECIMALS, digits - before)) + "f", value);
         return text.indexOf('.') < 0 ? text : text.replaceAll("0+$", "").replaceAll("\\.$", "");
     }
 

@@ -1,5 +1,7 @@
 package org.stillrail.electrical.fit;
 
+import org.stillrail.electrical.Interruption;
+
 /**
  * One step of vector fitting. With trial poles a, {@code sigma(s) = d~ + sum c~/(s - a)} and {@code sigma F} both in
  * partial fractions on a, the linear least squares
@@ -23,6 +25,7 @@ final class PoleRelocation {
 
     /** @return the relocated, stable poles, as many as before */
     static PoleSet step(Samples samples, PoleSet poles, PartialFractions basis) {
+        Interruption.check();
         int n = samples.size();
         int order = basis.poleColumns;
         int first = basis.columns();

@@ -38,7 +38,8 @@ public final class AdmittanceStateSpace {
     public static AdmittanceStateSpace ofAdmittance(double[][] a, double[] b, double[] c, double d, double e) {
         requireShape(a, b, c);
         if (!(d >= 0) || !(e >= 0)) {
-            throw new IllegalArgumentException("A passive admittance has no negative conductance or capacitance, not " + d + " S and " + e + " F");
+            throw new IllegalArgumentException("A passive admittance has no negative conductance or capacitance, not "
+                    + d + " S and " + e + " F");
         }
         return new AdmittanceStateSpace(copy(a), b.clone(), c.clone(), d, e);
     }
@@ -51,8 +52,8 @@ public final class AdmittanceStateSpace {
     public static AdmittanceStateSpace ofImpedance(double[][] a, double[] b, double[] c, double d, double inductanceH) {
         requireShape(a, b, c);
         if (!(d >= 0) || !(inductanceH >= 0)) {
-            throw new IllegalArgumentException("A passive impedance has no negative resistance or inductance at infinity, not " + d + " ohm and "
-                    + inductanceH + " H");
+            throw new IllegalArgumentException("A passive impedance has no negative resistance or inductance at infinity, not "
+                    + d + " ohm and " + inductanceH + " H");
         }
         if (inductanceH > 0) {
             return behindInductor(a, b, c, d, inductanceH);
@@ -131,7 +132,8 @@ public final class AdmittanceStateSpace {
         int n = b.length;
         double cb = dot(c, b);
         if (!(cb > 0)) {
-            throw new IllegalArgumentException("An impedance without resistance, inductance or capacitance at infinity has no admittance here");
+            throw new IllegalArgumentException("An impedance without resistance, inductance or capacitance at infinity has no"
+                    + " admittance here");
         }
         int pivot = 0;
         for (int k = 1; k < n; k++) {
@@ -194,7 +196,8 @@ public final class AdmittanceStateSpace {
 
     private static void requireShape(double[][] a, double[] b, double[] c) {
         if (a.length != b.length || c.length != b.length || Arrays.stream(a).anyMatch(row -> row.length != b.length)) {
-            throw new IllegalArgumentException("A state space of " + b.length + " states needs a square matrix and two vectors of that size");
+            throw new IllegalArgumentException("A state space of " + b.length + " states needs a square matrix and two vectors"
+                    + " of that size");
         }
     }
 

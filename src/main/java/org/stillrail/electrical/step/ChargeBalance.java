@@ -7,7 +7,8 @@ import org.stillrail.electrical.capacitor.Require;
  * the duty allows from the first instant, and the capacitor makes up the difference. Lower bounds of what a real loop does.
  *
  * <p>Slopes are of the combined inductor current: {@code (inputV - outputV) / L} on loading, {@code outputV / L} on unloading.
- * Sources: the charge balance follows from the two current ramps; attributed to R. Redl, B. P. Erisman, Z. Zansky, 1998 (from memory).
+ * Sources: the charge balance follows from the two current ramps; attributed to R. Redl, B. P. Erisman, Z. Zansky, 1998 (from
+ * memory).
  */
 public final class ChargeBalance {
 
@@ -15,8 +16,8 @@ public final class ChargeBalance {
     }
 
     /**
-     * Largest deviation for an instant step into a capacitance with a series resistance: {@code r dI} while {@code r C} is not below the
-     * ramp's length {@code dI / m}, else {@code dI^2 / (2 m C) + m r^2 C / 2}.
+     * Largest deviation for an instant step into a capacitance with a series resistance: {@code r dI} while {@code r C} is not
+     * below the ramp's length {@code dI / m}, else {@code dI^2 / (2 m C) + m r^2 C / 2}.
      *
      * @param stepA      size of the step, positive
      * @param slopeAPerS how fast the inductor follows, positive
@@ -39,8 +40,8 @@ public final class ChargeBalance {
     }
 
     /**
-     * Charge that the bank must make up until the currents meet, in C: {@code dI^2/(2 m) - dI^2/(2 k)} for a load edge of slope k that is
-     * steeper than the inductor's; 0 for one that is not.
+     * Charge that the bank must make up until the currents meet, in C: {@code dI^2/(2 m) - dI^2/(2 k)} for a load edge of slope k
+     * that is steeper than the inductor's; 0 for one that is not.
      *
      * @param edgeAPerS the load's slew, positive infinity for an instant step
      */
@@ -49,8 +50,8 @@ public final class ChargeBalance {
     }
 
     /**
-     * Overshoot on unloading without series resistance, the inductor freewheeling into the capacitor: the energy of the current in
-     * excess of the new load is conserved, {@code sqrt(Vo^2 + L (I1 - I0)^2 / C) - Vo}.
+     * Overshoot on unloading without series resistance, the inductor freewheeling into the capacitor: the energy of the current
+     * in excess of the new load is conserved, {@code sqrt(Vo^2 + L (I1 - I0)^2 / C) - Vo}.
      *
      * @param inductanceH of all phases in parallel
      */
@@ -61,7 +62,10 @@ public final class ChargeBalance {
         return added / (Math.sqrt(outputV * outputV + added) + outputV);
     }
 
-    /** The least capacitance for an allowed overshoot on unloading, without series resistance: {@code L dI^2 / ((Vo + dV)^2 - Vo^2)}. */
+    /**
+     * The least capacitance for an allowed overshoot on unloading, without series resistance: {@code L dI^2 / ((Vo + dV)^2 -
+     * Vo^2)}.
+     */
     public static double capacitanceForOvershootF(double inductanceH, double outputV, double fromA, double toA, double allowedV) {
         Require.positive("allowedV", allowedV);
         double excessA = Math.max(0, fromA - toA);

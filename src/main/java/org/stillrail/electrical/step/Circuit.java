@@ -13,8 +13,8 @@ import org.stillrail.electrical.converter.VoltageMode;
  * steady state before the step.
  *
  * <p>The state vector holds the branches' states; the output voltage if anything capacitive sits on it without resistance; the
- * inductor current (in current mode with its slope); the integrator and the other compensator states; the load's deviation and its
- * slope; a constant 1; and with a delay the duty as a cubic in time, {@code p0' = p1} and so on.
+ * inductor current (in current mode with its slope); the integrator and the other compensator states; the load's deviation and
+ * its slope; a constant 1; and with a delay the duty as a cubic in time, {@code p0' = p1} and so on.
  *
  * <p>The node's law is {@code iL - iLoad = c x + d v + e dv/dt}, summed over the branches:
  * <ul>
@@ -177,7 +177,10 @@ final class Circuit {
         return compensator.integratorGain();
     }
 
-    /** Loop gain at infinite frequency: above 0 where a jump of the command is at once in the output, and the output's in the command. */
+    /**
+     * Loop gain at infinite frequency: above 0 where a jump of the command is at once in the output, and the output's in the
+     * command.
+     */
     double gainAtInfinity() {
         return voltageMode && inductive()
                 ? compensator.feedthrough() * stage.inputV() / (stage.combinedInductanceH() * inverseInductance())
@@ -273,7 +276,8 @@ final class Circuit {
             rates[voltageAt] = inductor.minus(load).minus(branchCurrent).plus(-conductance, voltage).over(capacitance);
         }
         if (!hasConverter()) {
-            return new Mode(new Propagator(Row.matrix(rates), n), voltage, voltage.rate(rates), zero, zero, zero, zero, zero, zero, zero, zero);
+            Propagator propagator = new Propagator(Row.matrix(rates), n);
+            return new Mode(propagator, voltage, voltage.rate(rates), zero, zero, zero, zero, zero, zero, zero, zero);
         }
         Row error = voltage.times(-1).plus(-loadLineOhm, inductor);
         Row lagged = error;
@@ -291,7 +295,8 @@ final class Circuit {
             rates[inductorAt] = inductorSlope;
         }
         if (!voltageMode) {
-            freePush = command.minus(inductor).times(samplingOmega * samplingOmega).plus(-samplingOmega * inverseSamplingQ, unit[slopeAt]);
+            freePush = command.minus(inductor).times(samplingOmega * samplingOmega)
+                    .plus(-samplingOmega * inverseSamplingQ, unit[slopeAt]);
             if (regime.side() == 0) {
                 rates[slopeAt] = freePush;
             }

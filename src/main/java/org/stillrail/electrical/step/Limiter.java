@@ -1,8 +1,9 @@
 package org.stillrail.electrical.step;
 
 /**
- * Which regime holds at a state, and how far a state is from leaving it. The integrator stands still where it would push a limited
- * quantity further beyond its limit; where holding lets the command come back but running drives it out again, it follows the limit.
+ * Which regime holds at a state, and how far a state is from leaving it. The integrator stands still where it would push a
+ * limited quantity further beyond its limit; where holding lets the command come back but running drives it out again, it follows
+ * the limit.
  */
 final class Limiter {
 
@@ -71,7 +72,6 @@ final class Limiter {
      * How far a state is beyond the validity of a regime: 0 or less while it holds.
      *
      * @param largestError largest |error| so far
-     * @param entry        what this returned when the regime was entered; so much is forgiven
      */
     double violation(Regime regime, Mode mode, double[] z, double largestError) {
         double push = mode.push().of(z);

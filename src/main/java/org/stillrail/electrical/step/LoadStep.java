@@ -29,6 +29,11 @@ public final class LoadStep {
      * @throws StepBudgetException  where the response holds more detail than one call may compute
      */
     public static StepResult of(StepRequest request, BranchRealisation realisation) {
+        return of(request, realisation, null);
+    }
+
+    /** @param swings filled with the turning points of the deviation, null if they are not wanted */
+    static StepResult of(StepRequest request, BranchRealisation realisation, Swings swings) {
         Converter converter = request.converter();
         Load load = request.load();
         List<String> warnings = new ArrayList<>();
@@ -39,7 +44,7 @@ public final class LoadStep {
             RealisedBranch realised = realisation.realise(branch, aroundHz);
             branches.add(realised.space());
             if (realised.errorPercent() != null) {
-                fitErrorPercent = fitErrorPercent == null ? realised.errorPercent() : (Double) Math.max(fitErrorPercent, realised.errorPercent());
+                fitErrorPercent = Math.max(fitErrorPercent == null ? 0 : fitErrorPercent, realised.errorPercent());
             }
             if (realised.warning() != null) {
                 warnings.add(realised.warning());
@@ -51,6 +56,9 @@ public final class LoadStep {
         }
         Trace trace = new Trace(request.samples(), request.durationS(), load.fromA(),
                 request.settleBandV() == null ? Double.POSITIVE_INFINITY : request.settleBandV());
+        if (swings != null) {
+            trace.follow(swings);
+        }
         double nominalV = converter == null ? 1 : converter.stage().outputV();
         new StepSimulation(circuit, load, request.durationS(), request.limited(), nominalV, trace).run();
         warn(request, trace, warnings);
@@ -60,8 +68,8 @@ public final class LoadStep {
 
     private static void requireSteadyState(double duty, double fromA) {
         if (!(duty >= 0 && duty <= 1)) {
-            throw new StepRefusedException(String.format(Locale.ROOT, "load.fromA of %.6g A has no steady state: it needs a duty of %.4g,"
-                    + " outside 0 to 1", fromA, duty));
+            throw new StepRefusedException(String.format(Locale.ROOT, "load.fromA of %.6g A has no steady state: it needs a"
+                    + " duty of %.4g, outside 0 to 1", fromA, duty));
         }
     }
 
@@ -84,8 +92,8 @@ public final class LoadStep {
 
     private static void early(Double atS, String name, double periodS, List<String> warnings) {
         if (atS != null && atS < periodS) {
-            warnings.add(String.format(Locale.ROOT, "The %s comes after %.3g s, within one switching period of %.3g s, which an averaged"
-                    + " model cannot see", name, atS, periodS));
+            warnings.add(String.format(Locale.ROOT, "The %s comes after %.3g s, within one switching period of %.3g s, which an"
+                    + " averaged model cannot see", name, atS, periodS));
         }
     }
 

@@ -153,8 +153,8 @@ final class Propagator {
     }
 
     /**
-     * Units for the states, powers of two, in which rows and columns weigh alike (Parlett and Reinsch, from memory). Such a scaling
-     * changes no digit of the products above, so only the norm in it is wanted.
+     * Units for the states, powers of two, in which rows and columns weigh alike (Parlett and Reinsch, from memory). Such a
+     * scaling changes no digit of the products above, so only the norm in it is wanted.
      */
     static double[] balance(double[] m, int n) {
         double[] scale = new double[n];

@@ -34,8 +34,9 @@ public final class SeriesEquivalent implements BranchRealisation {
         }
         SeriesRlc same = equivalent(branch.at(aroundHz), aroundHz);
         AdmittanceStateSpace space = AdmittanceStateSpace.seriesRlc(same.capacitanceF(), same.resistanceOhm(), same.inductanceH());
-        String warning = String.format(Locale.ROOT, "Branch '%s' is not a series R-L-C model; in time it is replaced by %.4g F, %.4g ohm and %.4g H,"
-                + " its equivalent around %.4g Hz", branch.label(), same.capacitanceF(), same.resistanceOhm(), same.inductanceH(), aroundHz);
+        String warning = String.format(Locale.ROOT, "Branch '%s' is not a series R-L-C model; in time it is replaced by %.4g F,"
+                + " %.4g ohm and %.4g H, its equivalent around %.4g Hz",
+                branch.label(), same.capacitanceF(), same.resistanceOhm(), same.inductanceH(), aroundHz);
         return new RealisedBranch(space, errorPercent(branch, same, aroundHz), warning);
     }
 

@@ -10,13 +10,15 @@ import org.stillrail.electrical.converter.Converter;
  *
  * @param converter    null for the bank alone: the source's current then stays at the load's {@code fromA}
  * @param durationS    positive
- * @param limited      whether the averaged duty stays in 0 .. 1 (in current mode: the inductor's slew within what the duty allows)
+ * @param limited      whether the averaged duty stays in 0 .. 1 (in current mode: the inductor's slew within what the duty
+ *                     allows)
  * @param samples      number of times in the answer, both ends included, 2 or more
  * @param settleBandV  half width of the band round the set-point for the settling time, null for none
  * @param loadLineOhm  the set-point falls by this times the inductor current, zero or positive
  */
 public record StepRequest(
-        Bank bank, Converter converter, Load load, double durationS, boolean limited, int samples, Double settleBandV, double loadLineOhm) {
+        Bank bank, Converter converter, Load load, double durationS, boolean limited, int samples, Double settleBandV,
+        double loadLineOhm) {
 
     public static final int DEFAULT_SAMPLES = 1000;
     public static final int MOST_SAMPLES = 200_000;

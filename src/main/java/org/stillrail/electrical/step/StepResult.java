@@ -6,7 +6,8 @@ import java.util.List;
  * The response to a load step. Arrays are copied on the way out.
  *
  * @param timeS           evenly spaced from 0 to the duration
- * @param deviationV      output voltage less the voltage before the step; where it jumps, the value after the jump, but 0 at t = 0
+ * @param deviationV      output voltage less the voltage before the step; where it jumps, the value after the jump, but 0 at
+ *                        t = 0
  * @param inductorA       current of all phases together
  * @param undershootV     largest fall of the continuous solution, one-sided limits included, 0 or positive
  * @param overshootV      largest rise likewise

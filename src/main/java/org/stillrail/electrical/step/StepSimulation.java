@@ -5,8 +5,9 @@ import org.stillrail.electrical.Interruption;
 
 /**
  * Walks a circuit through a load step. Within a regime the solution is exact; the length of a step is chosen only so that cubics
- * between its ends show the voltage, the current and the command truly, since extrema, limits and the delayed command are read from them.
- * Limits are met by halving a step. Instants where something jumps (the load's slope, a regime, and with a delay their echoes) end a step.
+ * between its ends show the voltage, the current and the command truly, since extrema, limits and the delayed command are read
+ * from them. Limits are met by halving a step. Instants where something jumps (the load's slope, a regime, and with a delay their
+ * echoes) end a step.
  */
 final class StepSimulation {
 
@@ -18,6 +19,8 @@ final class StepSimulation {
     private static final double BUDGET = 1.2e9;
     /** A long ringing is followed ten times less closely after a quarter of the budget, and again after a half. */
     private static final double COARSER = 10;
+    /** A step is not made shorter than so many units in the last place of the time. */
+    private static final double LEAST_STEPS = 16;
     private static final int MOST_REGIMES = 50_000;
     private static final int HALVINGS = 60;
     private static final int DELAY_ROUNDS = 8;
@@ -73,12 +76,12 @@ final class StepSimulation {
         this.inductorOffsetA = load.fromA();
         this.nominalV = nominalV;
         this.limiter = new Limiter(circuit);
-        boolean clamps = this.limited && circuit.isVoltageMode();
-        this.history = circuit.delayS() > 0
-                ? new DutyHistory(circuit.delayS(), clamps ? circuit.lowest() : Double.NEGATIVE_INFINITY, clamps ? circuit.highest() : Double.POSITIVE_INFINITY)
-                : null;
+        double lowest = this.limited ? circuit.lowest() : Double.NEGATIVE_INFINITY;
+        double highest = this.limited ? circuit.highest() : Double.POSITIVE_INFINITY;
+        this.history = circuit.delayS() > 0 ? new DutyHistory(circuit.delayS(), lowest, highest) : null;
         double jumps = circuit.gainAtInfinity();
-        this.echoes = jumps < 1 ? ECHOES + (jumps == 0 ? 0 : (int) Math.ceil(Math.log(FAINT) / Math.log(jumps))) : Integer.MAX_VALUE;
+        int untilFaint = jumps == 0 ? 0 : (int) Math.ceil(Math.log(FAINT) / Math.log(jumps));
+        this.echoes = jumps < 1 ? ECHOES + untilFaint : Integer.MAX_VALUE;
         this.resolution = history == null ? RESOLUTION : RESOLUTION_WITH_DELAY;
         this.z = circuit.steadyState();
         this.middle = new double[z.length];
@@ -147,7 +150,7 @@ final class StepSimulation {
 
     /** One step; returns the length to try next. */
     private double step(double tried, double untilS) {
-        double least = 16 * Math.ulp(t);
+        double least = LEAST_STEPS * Math.ulp(t);
         double h = Math.scalb(1.0, Math.getExponent(Math.min(tried, longestS)));
         for (;;) {
             boolean reaches = t + h >= untilS - least;
@@ -212,7 +215,11 @@ final class StepSimulation {
     private double miss(double h) {
         Segment voltage = voltage(h, end);
         double middleV = mode.voltage().of(middle);
-        if (!Double.isFinite(voltage.value1()) || circuit.hasConverter() && Math.abs(voltage.value1()) > RUNAWAY * Math.max(nominalV, largestJump)) {
+        if (runsAway(voltage.value1())) {
+            // Within limits a trial may run away only because it goes on beyond them.
+            if (limited && h > LEAST_STEPS * Math.ulp(t)) {
+                return Double.POSITIVE_INFINITY;
+            }
             throw runaway();
         }
         double allowedV = resolution * largest(largestVoltage, voltage.value0(), voltage.value1(), middleV, nominalV * 1e-12);
@@ -234,7 +241,7 @@ final class StepSimulation {
                 worst = Math.max(worst, Math.abs(dutyMiss(h, command)) / allowed);
             }
         } else if (limited) {
-            Segment push = new Segment(t, h, mode.push().of(z), mode.pushRate().of(z), mode.push().of(end), mode.pushRate().of(end));
+            Segment push = segment(h, end, mode.push(), mode.pushRate());
             double allowed = resolution * largest(circuit.pushScale(regime), push.value0(), push.value1());
             worst = Math.max(worst, Math.abs(mode.push().of(middle) - push.middle()) / allowed);
         }
@@ -282,7 +289,8 @@ final class StepSimulation {
         echo(t, 0);
         enter();
         if (++regimes > MOST_REGIMES) {
-            throw new StepBudgetException("The duty meets its limits too often to follow; shorten durationS or lower the loop's gain");
+            throw new StepBudgetException("The duty meets its limits too often to follow; shorten durationS or lower the loop's"
+                    + " gain");
         }
         return true;
     }
@@ -309,15 +317,20 @@ final class StepSimulation {
     }
 
     private Segment voltage(double h, double[] state) {
-        return new Segment(t, h, mode.voltage().of(z), mode.voltageRate().of(z), mode.voltage().of(state), mode.voltageRate().of(state));
+        return segment(h, state, mode.voltage(), mode.voltageRate());
     }
 
     private Segment inductor(double h, double[] state) {
-        return new Segment(t, h, mode.inductor().of(z), mode.inductorRate().of(z), mode.inductor().of(state), mode.inductorRate().of(state));
+        return segment(h, state, mode.inductor(), mode.inductorRate());
     }
 
     private Segment command(double h, double[] state) {
-        return new Segment(t, h, mode.command().of(z), mode.commandRate().of(z), mode.command().of(state), mode.commandRate().of(state));
+        return segment(h, state, mode.command(), mode.commandRate());
+    }
+
+    /** One quantity from the present state to another one, h later. */
+    private Segment segment(double h, double[] state, Row value, Row rate) {
+        return new Segment(t, h, value.of(z), rate.of(z), value.of(state), rate.of(state));
     }
 
     private void spend() {
@@ -331,6 +344,10 @@ final class StepSimulation {
             throw new StepBudgetException("The response rings too fast for its length to be followed within one call (after "
                     + t + " s of " + durationS + " s); shorten durationS, or give the branches some resistance");
         }
+    }
+
+    private boolean runsAway(double v) {
+        return !Double.isFinite(v) || circuit.hasConverter() && Math.abs(v) > RUNAWAY * Math.max(nominalV, largestJump);
     }
 
     private static StepRefusedException runaway() {

@@ -16,6 +16,7 @@ final class Trace {
     private double highestAtS;
     private double lastOutsideS = -1;
     private double endV;
+    private Swings swings;
 
     /** @param bandV positive infinity for none */
     Trace(int samples, double durationS, double initialInductorA, double bandV) {
@@ -32,6 +33,9 @@ final class Trace {
     /** The next stretch of the response; both curves begin where the last ended, or after a jump from there. */
     void add(Segment voltage, Segment inductor, double inductorOffsetA) {
         extreme(voltage.startS(), voltage.value0());
+        if (swings != null) {
+            swings.add(voltage);
+        }
         double[] turns = voltage.turningFractions();
         for (double fraction : turns) {
             extreme(voltage.startS() + fraction * voltage.lengthS(), voltage.at(fraction));
@@ -39,12 +43,22 @@ final class Trace {
         extreme(voltage.endS(), voltage.value1());
         markOutside(voltage, turns);
         endV = voltage.value1();
-        while (filled < timeS.length && (timeS[filled] < voltage.endS() || filled == timeS.length - 1 && timeS[filled] <= voltage.endS())) {
+        while (filled < timeS.length && reaches(voltage.endS())) {
             double fraction = Math.min(1, Math.max(0, (timeS[filled] - voltage.startS()) / voltage.lengthS()));
             deviationV[filled] = voltage.at(fraction);
             inductorA[filled] = inductorOffsetA + inductor.at(fraction);
             filled++;
         }
+    }
+
+    /** A sample at a jump takes the value after it, the last one the end. */
+    private boolean reaches(double endS) {
+        return timeS[filled] < endS || filled == timeS.length - 1 && timeS[filled] <= endS;
+    }
+
+    /** Follows every swing of the voltage from now on. */
+    void follow(Swings newSwings) {
+        swings = newSwings;
     }
 
     double[] timeS() {

@@ -62,6 +62,20 @@ class CompensatorDesignTest {
     }
 
     @Test
+    void anotherCrossingWithLessMarginIsSaid() {
+        // Two lossless capacitors ring above the wanted crossover and lift |T| beyond 1 again.
+        Bank ringing = new Bank(List.of(new Branch("a", 1, new SeriesRlc(500e-6, 0, 5e-9), SeriesPath.NONE, SeriesPath.NONE),
+                new Branch("b", 1, new SeriesRlc(10e-6, 0, 1e-9), SeriesPath.NONE, SeriesPath.NONE)));
+        Converter converter = Converter.designed(ringing, STAGE, new VoltageMode(1.5, 0), new LoopTarget(50e3, 55));
+        LoopResult loop = Loop.of(ringing, converter, FrequencyGrid.logSpaced(100, 10e6, 101));
+        assertTrue(loop.phaseMarginDeg() < 55);
+        assertTrue(loop.warnings().stream().anyMatch(warning -> warning.contains("also crosses 1")), loop.warnings().toString());
+        LoopResult alone = Loop.of(ringing, converter, GRID);
+        assertEquals(50e3, alone.crossoverHz(), 1e-4);
+        assertTrue(alone.warnings().stream().noneMatch(warning -> warning.contains("also crosses 1")));
+    }
+
+    @Test
     void whatCannotBeHadIsRefusedInWords() {
         assertRefused("boost", new VoltageMode(1.5, 4e-6), new LoopTarget(100e3, 80));
         assertRefused("half the switching", new VoltageMode(1.5, 0), new LoopTarget(250e3, 45));

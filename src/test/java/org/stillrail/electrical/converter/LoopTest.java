@@ -47,6 +47,28 @@ class LoopTest {
     }
 
     @Test
+    void figuresOfAnIndependentComputation() {
+        // T written out with numpy on 2,000,001 frequencies, phase unwrapped from 1 Hz, crossings by Brent's method.
+        LoopResult voltage = Loop.of(bank(), buck(new Compensator(3e4, List.of(6e3), List.of(250e3)), 500e-9), GRID);
+        figures(voltage, 36187.0578210318, 19.62487340285236, 17.33412557, 2.936775781284424, 0.006390973431537281, true);
+        LoopResult fast = Loop.of(bank(), buck(new Compensator(3e4, List.of(6e3, 8e3), List.of(250e3, 400e3)), 500e-9), GRID);
+        figures(fast, 323355.824371393, -23.657193527432412, 34.6441025, 3.874683566676228, 0.0033415339507726215, false);
+        LoopResult current = Loop.of(bank(),
+                new Converter(stage(), new CurrentMode(5e-3, 10e6), new Compensator(2e4, List.of(5e3), List.of(200e3))), GRID);
+        figures(current, 55934.294582612376, 90.33699395442288, 11.4638824, 1.5092040814511785, 0.0063703641744751625, true);
+        assertEquals(0.0015021797751613207, current.esrAtSwitchingOhm(), 1e-12);
+    }
+
+    private static void figures(LoopResult loop, double crossoverHz, double marginDeg, double gainMarginDb, double peak, double esr, boolean stable) {
+        assertEquals(crossoverHz, loop.crossoverHz(), 1e-9 * crossoverHz);
+        assertEquals(marginDeg, loop.phaseMarginDeg(), 1e-6);
+        assertEquals(gainMarginDb, loop.gainMarginDb(), 1e-3);
+        assertEquals(peak, loop.sensitivityPeak(), 1e-9);
+        assertEquals(esr, loop.esrAtCrossoverOhm(), 1e-12);
+        assertEquals(stable, loop.stable());
+    }
+
+    @Test
     void atTheCrossoverTheLoopScalesTheImpedanceByTheMarginAlone() {
         // Row LP-04: 1 / |1 + T| = 1 / (2 sin(PM / 2)) where |T| = 1; geometry.
         Converter converter = buck(new Compensator(3e4, List.of(6e3), List.of(250e3)), 0);

@@ -40,11 +40,11 @@ final class Rails {
     }
 
     static ConverterFigures converter(Topology topology) {
-        return new ConverterFigures(topology, 2.2e-6, 20, 0.01, 1, SWITCHING_HZ, 5, placed(50e3, 55), 15.0);
+        return new ConverterFigures(topology, 2.2e-6, 20, 0.01, 1, SWITCHING_HZ, 5, placed(40e3, 60), 15.0);
     }
 
     static RailFigures everything() {
-        return new RailFigures(OUTPUT_V, 5, new InputRange(9, 12, 15), converter(placed(50e3, 55)),
+        return new RailFigures(OUTPUT_V, 5, new InputRange(9, 12, 15), converter(placed(40e3, 60)),
                 new RippleLimit(0.03, CITATION), new VoltageWindow(0.165, 0.165, 0.033, 0.01, CITATION),
                 new LoadStep(1, 5, 10e6, 0.1, CITATION), null, new Ambient(-20, 25, 60, CITATION), null, null);
     }

@@ -63,6 +63,7 @@ class CircuitTest {
         int n = circuit.size();
         double[] m = mode.propagator().matrix();
         int driven = drivenStates(circuit);
+        double[] scale = Propagator.balance(m, n);
         double[] load = new double[n];
         circuit.setLoad(load, 1);
         double[] slope = new double[n];
@@ -71,14 +72,14 @@ class CircuitTest {
         DMatrixRMaj right = new DMatrixRMaj(2 * driven, 1);
         for (int row = 0; row < driven; row++) {
             for (int column = 0; column < driven; column++) {
-                system.set(row, column, -m[row * n + column]);
-                system.set(driven + row, driven + column, -m[row * n + column]);
+                system.set(row, column, -m[row * n + column] * scale[column] / scale[row]);
+                system.set(driven + row, driven + column, -m[row * n + column] * scale[column] / scale[row]);
             }
             system.set(row, driven + row, -omega);
             system.set(driven + row, row, omega);
             for (int column = 0; column < n; column++) {
-                right.add(row, 0, m[row * n + column] * load[column]);
-                right.add(driven + row, 0, m[row * n + column] * slope[column]);
+                right.add(row, 0, m[row * n + column] * load[column] / scale[row]);
+                right.add(driven + row, 0, m[row * n + column] * slope[column] / scale[row]);
             }
         }
         DMatrixRMaj states = new DMatrixRMaj(2 * driven, 1);
@@ -86,8 +87,8 @@ class CircuitTest {
         double[] real = load.clone();
         double[] imaginary = slope.clone();
         for (int row = 0; row < driven; row++) {
-            real[row] = states.get(row);
-            imaginary[row] = states.get(driven + row);
+            real[row] = states.get(row) * scale[row];
+            imaginary[row] = states.get(driven + row) * scale[row];
         }
         return Math.hypot(mode.voltage().of(real), mode.voltage().of(imaginary));
     }

@@ -43,10 +43,11 @@ class LoadStepEdgesTest {
             StepRequest request = StepRequest.of(bank(new SeriesRlc(100e-6, 0, 0)), converter, new Load(0, 1, 1e12), 400e-6).unlimited().withSamples(20001);
             StepResult got = LoadStep.of(request);
             double[] timeS = got.timeS();
+            double[] deviationV = got.deviationV();
             double integral = 0;
             double lowest = 0;
             for (int i = 1; i < timeS.length; i++) {
-                integral += (got.deviationV()[i] + got.deviationV()[i - 1]) / 2 * (timeS[i] - timeS[i - 1]);
+                integral += (deviationV[i] + deviationV[i - 1]) / 2 * (timeS[i] - timeS[i - 1]);
                 lowest = Math.min(lowest, integral);
             }
             double settled = -resistance / (qualityFactor * qualityFactor * w2);
@@ -113,8 +114,10 @@ class LoadStepEdgesTest {
         assertNull(LoadStep.of(request).settledAtS());
         StepResult got = LoadStep.of(request.withSettleBandV(0.01));
         double last = 0;
-        for (int i = 0; i < got.timeS().length; i++) {
-            last = Math.abs(got.deviationV()[i]) > 0.01 ? got.timeS()[i] : last;
+        double[] timeS = got.timeS();
+        double[] deviationV = got.deviationV();
+        for (int i = 0; i < timeS.length; i++) {
+            last = Math.abs(deviationV[i]) > 0.01 ? timeS[i] : last;
         }
         assertEquals(last, got.settledAtS(), 1e-8);
         assertEquals(0, LoadStep.of(request.withSettleBandV(1.0)).settledAtS(), 0);

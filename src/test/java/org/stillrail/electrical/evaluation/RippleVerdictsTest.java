@@ -1,0 +1,125 @@
+package org.stillrail.electrical.evaluation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.stillrail.electrical.requirement.InputRange;
+import org.stillrail.electrical.requirement.Outcome;
+import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.electrical.requirement.Requirement;
+import org.stillrail.electrical.requirement.RippleLimit;
+import org.stillrail.electrical.requirement.Verdict;
+import org.stillrail.electrical.ripple.BuckCurrent;
+
+/** Ripple and quiet band against closed forms. */
+class RippleVerdictsTest {
+
+    private static final double INPUT_V = 12;
+    private static final double INDUCTANCE_H = 2.2e-6;
+    private static final double CAPACITANCE_F = 100e-6;
+    private static final double DUTY = Rails.OUTPUT_V / INPUT_V;
+    private static final double CURRENT_A = Rails.OUTPUT_V * (1 - DUTY) / (INDUCTANCE_H * Rails.SWITCHING_HZ);
+
+    private static Verdict on(Requirement requirement, RailFigures rail, BranchInput... branches) {
+        return Evaluation.evaluate(Rails.input(rail, branches)).verdict(requirement);
+    }
+
+    /** Triangle of peak-to-peak dI: {@code In = dI |sin(n pi D)| / (n^2 pi^2 D (1 - D))}. Fourier series, derived here. */
+    private static double amplitudeA(int n) {
+        return CURRENT_A * Math.abs(Math.sin(n * Math.PI * DUTY)) / (n * n * Math.PI * Math.PI * DUTY * (1 - DUTY));
+    }
+
+    /** {@code dI / (8 f C)}, the textbook ripple of a capacitance alone (from memory). */
+    @Test
+    void rippleOnBothSidesOfItsLimit() {
+        double ripple = CURRENT_A / (8 * Rails.SWITCHING_HZ * CAPACITANCE_F);
+        BranchInput capacitance = Rails.inline("c", 1, CAPACITANCE_F, 0, 0);
+        Verdict met = on(Requirement.RIPPLE, Rails.rippleOnly(ripple * 1.0005), capacitance);
+        Verdict notMet = on(Requirement.RIPPLE, Rails.rippleOnly(ripple * 0.9995), capacitance);
+        assertThat(met.value()).isCloseTo(ripple, within(1e-4 * ripple));
+        assertThat(met.outcome()).isEqualTo(Outcome.MET);
+        assertThat(met.margin()).isPositive();
+        assertThat(notMet.outcome()).isEqualTo(Outcome.NOT_MET);
+        assertThat(notMet.margin()).isNegative();
+        assertThat(notMet.sentence()).contains("'c'").contains("nominal");
+        assertThat(notMet.citation()).isEqualTo(Rails.CITATION);
+    }
+
+    @Test
+    void rippleIsWorstAtTheHighestInput() {
+        RailFigures rail = Rails.with(Rails.rippleOnly(0.01), new InputRange(9, 12, 15));
+        Verdict verdict = on(Requirement.RIPPLE, rail, Rails.inline("c", 1, CAPACITANCE_F, 0, 0));
+        double duty = Rails.OUTPUT_V / 15;
+        double expected = Rails.OUTPUT_V * (1 - duty) / (INDUCTANCE_H * Rails.SWITCHING_HZ) / (8 * Rails.SWITCHING_HZ * CAPACITANCE_F);
+        assertThat(verdict.corner()).isEqualTo("highest input (15 V)");
+        assertThat(verdict.value()).isCloseTo(expected, within(1e-4 * expected));
+    }
+
+    @Test
+    void harmonicsOfTheConverterFollowTheFourierSeries() {
+        List<QuietHarmonic> harmonics = QuietHarmonic.of(Rails.sound().bank(),
+                new BuckCurrent(INPUT_V, Rails.OUTPUT_V, INDUCTANCE_H, Rails.SWITCHING_HZ, 1), 0.01);
+        assertThat(harmonics).hasSize(10);
+        for (QuietHarmonic harmonic : harmonics) {
+            assertThat(harmonic.currentA()).isCloseTo(amplitudeA(harmonic.order()), within(1e-9));
+        }
+    }
+
+    /** A resistance is nearest to the mask at the fundamental, where the mask is lowest. */
+    @Test
+    void quietBandOnBothSidesOfItsLimit() {
+        double resistance = 0.005;
+        double weighted = 0;
+        for (int n = 1; n <= 10; n++) {
+            weighted += Math.sqrt(n) * amplitudeA(n);
+        }
+        double rippleV = resistance * 2 * weighted;
+        BranchInput branch = Rails.inline("r", 1, 1, resistance, 0);
+        Verdict met = on(Requirement.QUIET_BAND, Rails.rippleOnly(rippleV * 1.001), branch);
+        Verdict notMet = on(Requirement.QUIET_BAND, Rails.rippleOnly(rippleV * 0.999), branch);
+        assertThat(met.outcome()).isEqualTo(Outcome.MET);
+        assertThat(met.limit()).isCloseTo(resistance * 1.001, within(1e-8));
+        assertThat(notMet.outcome()).isEqualTo(Outcome.NOT_MET);
+        assertThat(notMet.sentence()).contains("harmonic 1").contains("'r'");
+    }
+
+    @Test
+    void quietBandFindsAnInductiveBankAtItsHighHarmonics() {
+        BranchInput inductive = Rails.inline("l", 1, 1e-3, 0.0005, 5e-9);
+        Verdict verdict = on(Requirement.QUIET_BAND, Rails.rippleOnly(0.05), inductive);
+        assertThat(verdict.sentence()).contains("harmonic 10");
+        assertThat(verdict.explanation().whatWouldChange()).contains("inductance");
+    }
+
+    /** So a bank that keeps the mask keeps the ripple limit, whatever the phases of its harmonics are. */
+    @Test
+    void harmonicsAtTheMaskTogetherReachTheRippleLimit() {
+        double rippleV = 0.02;
+        double sum = 0;
+        for (QuietHarmonic harmonic : QuietHarmonic.of(Rails.sound().bank(),
+                new BuckCurrent(INPUT_V, Rails.OUTPUT_V, INDUCTANCE_H, Rails.SWITCHING_HZ, 1), rippleV)) {
+            sum += 2 * harmonic.currentA() * harmonic.limitOhm();
+        }
+        assertThat(sum).isCloseTo(rippleV, within(1e-12));
+    }
+
+    /** Interleaved phases leave only harmonics of their number. */
+    @ParameterizedTest
+    @ValueSource(ints = {2, 3, 4})
+    void onlyHarmonicsWithACurrentAreJudged(int phases) {
+        List<QuietHarmonic> harmonics = QuietHarmonic.of(Rails.sound().bank(),
+                new BuckCurrent(INPUT_V, Rails.OUTPUT_V, INDUCTANCE_H, Rails.SWITCHING_HZ, phases), 0.01);
+        assertThat(harmonics).isNotEmpty().allMatch(harmonic -> harmonic.order() % phases == 0);
+    }
+
+    @Test
+    void withoutARippleLimitNeitherIsAsked() {
+        RailFigures rail = Rails.with(Rails.everything(), (RippleLimit) null);
+        assertThat(on(Requirement.RIPPLE, rail, Rails.polymer(2)).outcome()).isEqualTo(Outcome.NOT_ASKED);
+        assertThat(on(Requirement.QUIET_BAND, rail, Rails.polymer(2)).outcome()).isEqualTo(Outcome.NOT_ASKED);
+    }
+}
