@@ -37,12 +37,14 @@ class ReviewRows {
                 .update();
     }
 
-    /** Of all revisions of a bank, oldest first. */
+    /** Of all revisions of a bank, oldest first; what an approval supersedes comes after it. */
     List<StepTaken> stepsOfBank(UUID bankId) {
         return jdbc.sql("""
                         select t.* from review_step t join bank_revision r on r.id = t.revision_id
-                        where r.subject_id = :bankId order by t.taken_at, r.number, t.number""")
+                        where r.subject_id = :bankId
+                        order by t.taken_at, case when t.step = :last then 1 else 0 end, r.number, t.number""")
                 .param("bankId", bankId)
+                .param("last", ReviewStep.SUPERSEDED.name())
                 .query(ReviewRows::step)
                 .list();
     }

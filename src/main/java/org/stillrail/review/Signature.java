@@ -22,9 +22,13 @@ record Signature(
     }
 
     static Signature of(Snapshot snapshot, CurrentPerson signer, OffsetDateTime at) {
+        return of(snapshot, signer.id(), signer.displayName(), at);
+    }
+
+    static Signature of(Snapshot snapshot, UUID signerId, String signer, OffsetDateTime at) {
         UUID id = UUID.randomUUID();
-        return new Signature(id, snapshot.id(), snapshot.sha256(), signer.id(), signer.displayName(), at, MEANING,
-                hash(id, snapshot.id(), snapshot.sha256(), signer.id(), signer.displayName(), at, MEANING));
+        return new Signature(id, snapshot.id(), snapshot.sha256(), signerId, signer, at, MEANING,
+                hash(id, snapshot.id(), snapshot.sha256(), signerId, signer, at, MEANING));
     }
 
     /** False when the signature was changed since it was given. */

@@ -49,6 +49,12 @@ record Screen(String name, String account, Consumer<Visitor> way) {
                 visitor.follow("Compose a bank");
             }),
             new Screen("scratch", "engineer", visitor -> visitor.open("/scratch")),
+            new Screen("review-submit", "engineer", visitor -> visitor.openBank("Tantalum pair")),
+            new Screen("review-sign", "reviewer", visitor -> visitor.openBank("Polymer beside the ceramics")),
+            new Screen("snapshot", "viewer", visitor -> {
+                visitor.openBank("Hybrid for the cold");
+                visitor.follow("Snapshot of what was submitted");
+            }),
             new Screen("waiting", "reviewer", visitor -> visitor.open("/waiting")),
             new Screen("record", "administrator", visitor -> visitor.open("/audit")),
             new Screen("record-check", "administrator", visitor -> visitor.open("/audit/check")),

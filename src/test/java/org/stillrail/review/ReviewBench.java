@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import org.springframework.context.ApplicationContext;
 import org.springframework.security.authentication.TestingAuthenticationToken;
 import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.transaction.support.TransactionTemplate;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.bank.Bank;
 import org.stillrail.bank.BankDocument;
@@ -107,5 +108,9 @@ final class ReviewBench {
         } finally {
             SecurityContextHolder.clearContext();
         }
+    }
+
+    static <T> T inTransaction(ApplicationContext context, Supplier<T> work) {
+        return context.getBean(TransactionTemplate.class).execute(status -> work.get());
     }
 }
