@@ -25,6 +25,7 @@ final class BankForm {
     static final String INLINE = "inline";
 
     private static final int MOST_PARTS = 999;
+    private static final double ANY_RAMP_V = 1;
 
     private final Form form;
     private final Library library;
@@ -98,14 +99,16 @@ final class BankForm {
         Double switchingHz = form.positive("switching", "Switching frequency", "Hz", true);
         Integer phases = form.whole("phases", "Phases", 1, 32, true);
         Double crossoverHz = form.positive("crossover", "Crossover", "Hz", true);
+        Double marginDeg = form.positive("phaseMargin", "Phase margin", "deg", true);
         if (inputV != null && outputV != null && outputV >= inputV) {
             form.errors().add("output", "A buck makes less than its input of " + Quantity.format(inputV, "V"));
         }
         if (!form.errors().none()) {
             return null;
         }
+        // The compensator is placed for the wish, so the height of the ramp comes out again.
         ControlFigures control = new ControlFigures(
-                ControlFigures.Kind.VOLTAGE_MODE, null, null, null, null, null, null, null, crossoverHz, null);
+                ControlFigures.Kind.VOLTAGE_MODE, ANY_RAMP_V, null, null, null, null, null, null, crossoverHz, marginDeg);
         ConverterFigures converter = new ConverterFigures(Topology.BUCK, inductanceH, 0, 0, phases, switchingHz, 0, control, null);
         return new RailFigures(outputV, 0, InputRange.fixed(inputV), converter, null, null, null, null, null, null, null);
     }
@@ -120,7 +123,8 @@ final class BankForm {
                     .with("inductor", Quantity.entry(scratch.converter().inductanceH(), "H"))
                     .with("switching", Quantity.entry(scratch.converter().switchingHz(), "Hz"))
                     .with("phases", Integer.toString(scratch.converter().phases()))
-                    .with("crossover", Quantity.entry(scratch.converter().control().crossoverHz(), "Hz"));
+                    .with("crossover", Quantity.entry(scratch.converter().control().crossoverHz(), "Hz"))
+                    .with("phaseMargin", Quantity.entry(scratch.converter().control().phaseMarginDeg(), "deg"));
         }
         for (int i = 0; i < document.branches().size(); i++) {
             fillBranch(form, "b" + i + ".", document.branches().get(i));

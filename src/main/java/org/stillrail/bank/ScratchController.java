@@ -33,7 +33,7 @@ class ScratchController {
     String blank(@AuthenticationPrincipal CurrentPerson person, Model model) {
         Form form = Form.empty()
                 .with("input", "12 V").with("output", "3.3 V").with("inductor", "3.3 uH").with("switching", "500 kHz").with("phases", "1")
-                .with("crossover", "40 kHz")
+                .with("crossover", "40 kHz").with("phaseMargin", "55 deg")
                 .with("b0.part", BankForm.INLINE).with("b0.label", "bulk").with("b0.count", "1")
                 .with("b0.capacitance", "330 uF").with("b0.resistance", "30 mohm").with("b0.inductance", "5 nH");
         return page(form, person, model);

@@ -28,9 +28,7 @@ record HarmonicPlan(int harmonics, Asymptote asymptote, double truncationV, doub
         double hz = 1 / current.periodS();
         double inductance = bank.inductanceAtInfinityH();
         double least = leastPeakToPeakV(bank, current, inductance);
-        int points = (int) Math.ceil(Math.log10(8.0 * MOST / FEWEST) * SCAN_PER_DECADE);
-        FrequencyGrid scan = FrequencyGrid.logSpaced(OFF_HARMONICS * FEWEST * hz, OFF_HARMONICS * 8.0 * MOST * hz, points);
-        Curve z = bank.on(scan).bank();
+        Curve z = scanned(bank, hz);
         long cap = Math.max(FEWEST, Math.min(MOST, MOST_WORK / current.pieces()));
         HarmonicPlan best = null;
         for (int n = FEWEST; n <= cap; n *= 2) {
@@ -46,6 +44,23 @@ record HarmonicPlan(int harmonics, Asymptote asymptote, double truncationV, doub
             }
         }
         return best;
+    }
+
+    /** What is lost above a given number of harmonics, at most, over the least peak-to-peak voltage. */
+    static double lostShare(Bank bank, PiecewiseLinear current, int harmonics) {
+        double hz = 1 / current.periodS();
+        double inductance = bank.inductanceAtInfinityH();
+        double omega = 2 * Math.PI * 2 * harmonics * hz;
+        ImpedancePoint end = bank.at(omega / (2 * Math.PI));
+        Asymptote asymptote = Asymptote.through(omega, end.resistanceOhm(), end.reactanceOhm(), inductance);
+        double least = leastPeakToPeakV(bank, current, inductance);
+        double lost = lostAbove(harmonics, hz, scanned(bank, hz), asymptote, current);
+        return least == 0 ? 0 : lost / least;
+    }
+
+    private static Curve scanned(Bank bank, double hz) {
+        int points = (int) Math.ceil(Math.log10(8.0 * MOST / FEWEST) * SCAN_PER_DECADE);
+        return bank.on(FrequencyGrid.logSpaced(OFF_HARMONICS * FEWEST * hz, OFF_HARMONICS * 8.0 * MOST * hz, points)).bank();
     }
 
     /** Twice the rms voltage of the first harmonics, or the largest step of the inductance: peak to peak is never less. */

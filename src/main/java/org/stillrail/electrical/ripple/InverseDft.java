@@ -12,13 +12,31 @@ final class InverseDft {
         if (Integer.bitCount(size) != 1 || im.length != size) {
             throw new IllegalArgumentException("Two arrays of one power of two are needed, not " + size + " and " + im.length);
         }
-        reorder(re, im);
+        transform(re, im, cosines(size), sines(size));
+    }
+
+    /** The cosines that a transform of a size needs, for those who do many of them. */
+    static double[] cosines(int size) {
         double[] cos = new double[size / 2];
-        double[] sin = new double[size / 2];
-        for (int i = 0; i < size / 2; i++) {
+        for (int i = 0; i < cos.length; i++) {
             cos[i] = Math.cos(2 * Math.PI * i / size);
+        }
+        return cos;
+    }
+
+    /** The sines likewise. */
+    static double[] sines(int size) {
+        double[] sin = new double[size / 2];
+        for (int i = 0; i < sin.length; i++) {
             sin[i] = Math.sin(2 * Math.PI * i / size);
         }
+        return sin;
+    }
+
+    /** As above, with the {@link #cosines} and {@link #sines} of the arrays' size. */
+    static void transform(double[] re, double[] im, double[] cos, double[] sin) {
+        int size = re.length;
+        reorder(re, im);
         for (int half = 1; half < size; half *= 2) {
             int stride = size / (2 * half);
             for (int start = 0; start < size; start += 2 * half) {

@@ -1,0 +1,144 @@
+package org.stillrail.electrical.spread;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The corners that a bank is looked at under: a bounded, named list that is always the same for the same input, the nominal one
+ * first. One-at-a-time corners show which condition matters; the combined ones put together what works in the same direction; and
+ * each branch in turn is high while all others are low and the reverse, with little ESR, which moves the resonances between them.
+ * At most {@value #COMMON} corners and two for each branch. Corners that come out alike are listed once, so a rail that says little
+ * has fewer of them. They are corners, not a proof of the worst case.
+ *
+ * @param corners          nominal first
+ * @param leastEsrKnown    whether a smallest ESR is known of every branch; where not, no verdict on damping is safe
+ * @param notes            what the corners leave out, in sentences
+ */
+public record Corners(List<SpreadCorner> corners, boolean leastEsrKnown, List<String> notes) {
+
+    public static final int MOST_BRANCHES = 16;
+    static final int COMMON = 28;
+
+    public Corners {
+        corners = List.copyOf(corners);
+        notes = List.copyOf(notes);
+    }
+
+    /** @param branches in the bank's order, 1 to {@value #MOST_BRANCHES} */
+    public static Corners of(RailSpread rail, List<BranchSpread> branches) {
+        if (branches.isEmpty() || branches.size() > MOST_BRANCHES) {
+            throw new IllegalArgumentException("branches must be 1 to " + MOST_BRANCHES + ", not " + branches.size());
+        }
+        List<SpreadCorner> corners = new ArrayList<>();
+        for (Conditions conditions : all(branches)) {
+            SpreadCorner corner = conditions.corner(rail, branches);
+            if (corners.stream().noneMatch(corner::sameConditions)) {
+                corners.add(corner);
+            }
+        }
+        return new Corners(corners, branches.stream().allMatch(branch -> branch.leastResistance() != null), notes(rail, branches));
+    }
+
+    private static List<Conditions> all(List<BranchSpread> branches) {
+        List<Conditions> all = new ArrayList<>();
+        all.add(Conditions.nominal("nominal"));
+        oneAtATime(all);
+        warmthAndAge(all);
+        together(all);
+        if (branches.size() > 1) {
+            branchByBranch(all, branches);
+        }
+        return all;
+    }
+
+    private static void oneAtATime(List<Conditions> all) {
+        all.add(Conditions.nominal("lowest input").input(Axis.LOW));
+        all.add(Conditions.nominal("highest input").input(Axis.HIGH));
+        all.add(Conditions.nominal("all capacitances low").allCapacitances(Axis.LOW));
+        all.add(Conditions.nominal("all capacitances high").allCapacitances(Axis.HIGH));
+        all.add(Conditions.nominal("inductance low and saturated").inductance(Axis.LOW));
+        all.add(Conditions.nominal("inductance high").inductance(Axis.HIGH));
+        all.add(Conditions.nominal("switching frequency low").switching(Axis.LOW));
+        all.add(Conditions.nominal("switching frequency high").switching(Axis.HIGH));
+        all.add(Conditions.nominal("output voltage low").reference(Axis.LOW));
+        all.add(Conditions.nominal("output voltage high").reference(Axis.HIGH));
+    }
+
+    private static Conditions hotAndNew(String more) {
+        return Conditions.nominal("hot and new, ESR low" + more).warmth(Axis.HIGH).resistance(Axis.LOW);
+    }
+
+    private static Conditions coldAndOld(String more) {
+        return Conditions.nominal("cold and old, ESR high" + more).warmth(Axis.LOW).grownOld().resistance(Axis.HIGH);
+    }
+
+    private static Conditions hotAndOld(String more) {
+        return Conditions.nominal("hot and old, ESR high" + more).warmth(Axis.HIGH).grownOld().resistance(Axis.HIGH);
+    }
+
+    private static Conditions coldAndNew(String more) {
+        return Conditions.nominal("cold and new" + more).warmth(Axis.LOW);
+    }
+
+    private static void warmthAndAge(List<Conditions> all) {
+        all.add(hotAndNew(""));
+        all.add(coldAndNew(""));
+        all.add(hotAndOld(""));
+        all.add(coldAndOld(""));
+        all.add(hotAndNew(", capacitances low").allCapacitances(Axis.LOW));
+        all.add(hotAndNew(", capacitances high").allCapacitances(Axis.HIGH));
+        all.add(coldAndOld(", capacitances low").allCapacitances(Axis.LOW));
+        all.add(coldAndOld(", capacitances high").allCapacitances(Axis.HIGH));
+        all.add(hotAndOld(", capacitances low").allCapacitances(Axis.LOW));
+        all.add(coldAndNew(", capacitances high").allCapacitances(Axis.HIGH));
+    }
+
+    private static Conditions mostRipple(Conditions of) {
+        return of.allCapacitances(Axis.LOW).input(Axis.HIGH).inductance(Axis.LOW).switching(Axis.LOW);
+    }
+
+    private static void together(List<Conditions> all) {
+        all.add(mostRipple(hotAndOld(", most ripple current")));
+        all.add(mostRipple(coldAndOld(", most ripple current")));
+        all.add(mostRipple(hotAndNew(", most ripple current")));
+        all.add(hotAndNew(", slowest inductor").allCapacitances(Axis.LOW).input(Axis.LOW).inductance(Axis.HIGH));
+        all.add(coldAndOld(", slowest inductor").allCapacitances(Axis.LOW).input(Axis.LOW).inductance(Axis.HIGH));
+        all.add(coldAndOld(", slowest loop").allCapacitances(Axis.HIGH).input(Axis.LOW).inductance(Axis.HIGH).switching(Axis.LOW));
+        all.add(hotAndNew(", fastest loop").allCapacitances(Axis.LOW).input(Axis.HIGH).inductance(Axis.LOW).switching(Axis.LOW)
+                .reference(Axis.LOW));
+    }
+
+    private static void branchByBranch(List<Conditions> all, List<BranchSpread> branches) {
+        for (int k = 0; k < branches.size(); k++) {
+            int chosen = k;
+            String label = "'" + branches.get(k).label() + "'";
+            all.add(hotAndNew(", " + label + " high and the others low").capacitances(i -> i == chosen ? Axis.HIGH : Axis.LOW));
+            all.add(hotAndNew(", " + label + " low and the others high").capacitances(i -> i == chosen ? Axis.LOW : Axis.HIGH));
+        }
+    }
+
+    private static List<String> notes(RailSpread rail, List<BranchSpread> branches) {
+        List<String> notes = new ArrayList<>();
+        for (BranchSpread branch : branches) {
+            String prefix = "Branch '" + branch.label() + "': ";
+            if (branch.leastDeviation() == null) {
+                notes.add(prefix + "no tolerance is known; its capacitance is taken as modelled.");
+            }
+            if (branch.leastResistance() == null) {
+                notes.add(prefix + "no smallest ESR is known; where ESR is low it is taken as modelled.");
+            }
+            if (branch.mostResistance() == null) {
+                notes.add(prefix + "no largest ESR is known; where ESR is high it is taken as modelled.");
+            }
+        }
+        if (rail.ambientMinimumC() == rail.ambientMaximumC()) {
+            notes.add("Only one ambient temperature is known; hot and cold are the same.");
+        }
+        return notes;
+    }
+
+    /** How a verdict names its reach. */
+    public String reach() {
+        return "worst of " + corners.size() + " corners";
+    }
+}

@@ -1,0 +1,157 @@
+package org.stillrail.electrical.spread;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.capacitor.BentModel;
+import org.stillrail.electrical.capacitor.ImpedanceModel;
+import org.stillrail.electrical.capacitor.ShiftedResistance;
+import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.electrical.ripple.RippleBasis;
+
+/**
+ * Works out the figures of one random bank after the other. Each branch's nominal impedance is laid down once on the frequencies that
+ * matter; a draw changes the capacitive part by {@code (1 / k - 1) / (j w C0)} and the resistance by a constant, as characteristics
+ * bend a model, and adds the branches up. So only the number of harmonics is an approximation, of which {@link #rippleError} speaks.
+ */
+final class Draws {
+
+    private static final double FLOOR_HZ = 1e9;
+
+    private final RandomBank bank;
+    private final RippleBasis basis;
+    private final FrequencyGrid grid;
+    private final double[][] resistance;
+    private final double[][] reactance;
+    private final double[] seriesOhm;
+    private final double inductanceH;
+    private final int variables;
+    private final FrequencyGrid readAt;
+    private final double[][] readResistance;
+    private final double[][] readReactance;
+
+    Draws(RandomBank bank) {
+        this.bank = bank;
+        this.basis = RippleBasis.of(extremes(bank), bank.current());
+        this.grid = basis.frequencies();
+        this.readAt = FrequencyGrid.of(distinct(bank.crossoverHz(), bank.switchingHz()));
+        int m = bank.branches().size();
+        this.resistance = new double[m][grid.size()];
+        this.reactance = new double[m][grid.size()];
+        this.readResistance = new double[m][readAt.size()];
+        this.readReactance = new double[m][readAt.size()];
+        this.seriesOhm = new double[m];
+        int count = 0;
+        for (int k = 0; k < m; k++) {
+            Branch branch = bank.branches().get(k).branch();
+            branch.addImpedanceTo(grid, resistance[k], reactance[k]);
+            branch.addImpedanceTo(readAt, readResistance[k], readReactance[k]);
+            seriesOhm[k] = seriesOhm(bank.branches().get(k));
+            count += bank.lots() ? 2 : 2 * branch.count();
+        }
+        this.variables = count;
+        this.inductanceH = bank.nominal().inductanceAtInfinityH();
+    }
+
+    private static double[] distinct(double a, double b) {
+        return a == b ? new double[] {a} : new double[] {Math.min(a, b), Math.max(a, b)};
+    }
+
+    /** Nominal, all capacitances and resistances at their least, and capacitances at their most with the least resistance. */
+    private static List<Bank> extremes(RandomBank bank) {
+        List<Bank> extremes = new ArrayList<>();
+        extremes.add(bank.nominal());
+        for (boolean high : new boolean[] {false, true}) {
+            List<Branch> branches = new ArrayList<>();
+            for (RandomBranch random : bank.branches()) {
+                double k = 1 + (high ? random.capacitance().most() : random.capacitance().least());
+                branches.add(changed(random, k, random.resistance().least()));
+            }
+            extremes.add(new Bank(branches));
+        }
+        return extremes;
+    }
+
+    /** The same branch the long way round, through the models themselves. */
+    static Branch changed(RandomBranch random, double capacitanceFactor, double resistanceDeviation) {
+        Branch branch = random.branch();
+        ImpedanceModel bent = capacitanceFactor == 1 ? branch.part()
+                : new BentModel(branch.part(), random.capacitanceF(), capacitanceFactor);
+        double added = resistanceDeviation * seriesOhm(random);
+        ImpedanceModel part = added == 0 ? bent : new ShiftedResistance(bent, added);
+        return new Branch(branch.label(), branch.count(), part, branch.mounting(), branch.shared());
+    }
+
+    /** The ESR that the tolerance refers to; where less is possible, no more than the lowest Re Z, so that the part stays passive. */
+    private static double seriesOhm(RandomBranch random) {
+        ImpedanceModel part = random.branch().part();
+        double stated = Math.max(0, part.at(random.resistanceHz()).resistanceOhm());
+        if (random.resistance().least() >= 0) {
+            return stated;
+        }
+        double floor = Arrays.stream(part.knotsHz()).map(hz -> part.at(hz).resistanceOhm()).min()
+                .orElse(part.at(FLOOR_HZ).resistanceOhm());
+        return Math.max(0, Math.min(stated, floor));
+    }
+
+    double rippleError() {
+        return basis.relativeError();
+    }
+
+    /** Puts the figures of one draw in the order of {@link RandomFigure} at an index of each array. */
+    void draw(long seed, int index, double[][] figures) {
+        CounterRandom random = new CounterRandom(seed, index);
+        int m = bank.branches().size();
+        double[] elastance = new double[m];
+        double[] added = new double[m];
+        int variable = 0;
+        for (int k = 0; k < m; k++) {
+            RandomBranch branch = bank.branches().get(k);
+            int parts = bank.lots() ? 1 : branch.branch().count();
+            double c = 0;
+            double r = 0;
+            for (int part = 0; part < parts; part++) {
+                c += branch.capacitance().at(random.uniform(variable++));
+                r += branch.resistance().at(random.uniform(variable++));
+            }
+            double share = 1 + c / parts;
+            elastance[k] = (1 / share - 1) / (2 * Math.PI * branch.capacitanceF() * branch.branch().count());
+            added[k] = r / parts * seriesOhm[k] / branch.branch().count();
+        }
+        double inductorFactor = 1 + bank.inductance().at(random.uniform(variables));
+        double[] re = new double[grid.size()];
+        double[] im = new double[grid.size()];
+        parallel(grid, resistance, reactance, elastance, added, re, im);
+        figures[RandomFigure.RIPPLE.ordinal()][index] = basis.peakToPeakV(re, im, inductanceH) / inductorFactor;
+        double[] readRe = new double[readAt.size()];
+        double[] readIm = new double[readAt.size()];
+        parallel(readAt, readResistance, readReactance, elastance, added, readRe, readIm);
+        int crossover = bank.crossoverHz() == readAt.startHz() ? 0 : 1;
+        int switching = bank.switchingHz() == readAt.startHz() ? 0 : 1;
+        figures[RandomFigure.ESR_AT_CROSSOVER.ordinal()][index] = readRe[crossover];
+        figures[RandomFigure.IMPEDANCE_AT_SWITCHING.ordinal()][index] = Math.hypot(readRe[switching], readIm[switching]);
+    }
+
+    private static void parallel(
+            FrequencyGrid grid, double[][] r, double[][] x, double[] elastance, double[] added, double[] re, double[] im) {
+        int n = grid.size();
+        for (int k = 0; k < r.length; k++) {
+            double[] rk = r[k];
+            double[] xk = x[k];
+            for (int i = 0; i < n; i++) {
+                double branchR = rk[i] + added[k];
+                double branchX = xk[i] - elastance[k] / grid.hz(i);
+                double squared = branchR * branchR + branchX * branchX;
+                re[i] += branchR / squared;
+                im[i] -= branchX / squared;
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            double squared = re[i] * re[i] + im[i] * im[i];
+            re[i] /= squared;
+            im[i] /= -squared;
+        }
+    }
+}

@@ -1,0 +1,143 @@
+package org.stillrail.electrical.spread;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import org.stillrail.electrical.Interruption;
+
+/**
+ * Many random banks and how their figures are spread. The same seed gives the same result on any number of threads, for every draw depends
+ * on the seed and its own number only.
+ *
+ * @param figures     in the order of {@link RandomFigure}
+ * @param yields      one for each limit, in their order
+ * @param together    the share of banks that keep all limits; null without a limit
+ * @param rippleError upper bound of what the quick ripple leaves out, as a share of the ripple
+ * @param notes       what was assumed, in sentences
+ */
+public record MonteCarlo(
+        long seed, int runs, List<FigureSpread> figures, List<LimitYield> yields, Yield together, double rippleError, List<String> notes) {
+
+    public static final int MOST_RUNS = 200_000;
+    private static final int MOST_THREADS = 64;
+    private static final int BETWEEN_CHECKS = 64;
+
+    public MonteCarlo {
+        figures = List.copyOf(figures);
+        yields = List.copyOf(yields);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * @param runs    1 to {@value #MOST_RUNS}
+     * @param threads 1 to {@value #MOST_THREADS}
+     * @throws CancellationException when the calling thread is interrupted
+     */
+    public static MonteCarlo of(RandomBank bank, List<RandomLimit> limits, int runs, long seed, int threads) {
+        if (runs < 1 || runs > MOST_RUNS) {
+            throw new IllegalArgumentException("runs must be 1 to " + MOST_RUNS + ", not " + runs);
+        }
+        if (threads < 1 || threads > MOST_THREADS) {
+            throw new IllegalArgumentException("threads must be 1 to " + MOST_THREADS + ", not " + threads);
+        }
+        Draws draws = new Draws(bank);
+        double[][] values = new double[RandomFigure.values().length][runs];
+        if (threads == 1) {
+            run(draws, seed, 0, runs, values);
+        } else {
+            runOn(threads, draws, seed, runs, values);
+        }
+        List<FigureSpread> figures = new ArrayList<>();
+        for (RandomFigure figure : RandomFigure.values()) {
+            figures.add(new FigureSpread(figure, values[figure.ordinal()]));
+        }
+        return new MonteCarlo(seed, runs, figures, yields(limits, values, runs), together(limits, values, runs), draws.rippleError(),
+                notes(bank));
+    }
+
+    private static void run(Draws draws, long seed, int from, int to, double[][] values) {
+        for (int i = from; i < to; i++) {
+            if (i % BETWEEN_CHECKS == 0) {
+                Interruption.check();
+            }
+            draws.draw(seed, i, values);
+        }
+    }
+
+    private static void runOn(int threads, Draws draws, long seed, int runs, double[][] values) {
+        ExecutorService pool = Executors.newFixedThreadPool(threads);
+        try {
+            List<Callable<Void>> shares = new ArrayList<>();
+            for (int k = 0; k < threads; k++) {
+                int from = (int) ((long) runs * k / threads);
+                int to = (int) ((long) runs * (k + 1) / threads);
+                shares.add(() -> {
+                    run(draws, seed, from, to, values);
+                    return null;
+                });
+            }
+            for (Future<Void> share : pool.invokeAll(shares)) {
+                share.get();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new CancellationException("The calculation was called off");
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw new IllegalStateException(e.getCause());
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+
+    private static List<LimitYield> yields(List<RandomLimit> limits, double[][] values, int runs) {
+        List<LimitYield> yields = new ArrayList<>();
+        for (RandomLimit limit : limits) {
+            yields.add(new LimitYield(limit, kept(List.of(limit), values, runs)));
+        }
+        return yields;
+    }
+
+    private static Yield together(List<RandomLimit> limits, double[][] values, int runs) {
+        return limits.isEmpty() ? null : kept(limits, values, runs);
+    }
+
+    private static Yield kept(List<RandomLimit> limits, double[][] values, int runs) {
+        int kept = 0;
+        for (int i = 0; i < runs; i++) {
+            int index = i;
+            if (limits.stream().allMatch(limit -> limit.keptBy(values[limit.figure().ordinal()][index]))) {
+                kept++;
+            }
+        }
+        return Yield.of(kept, runs);
+    }
+
+    private static List<String> notes(RandomBank bank) {
+        List<String> notes = new ArrayList<>();
+        notes.add(bank.lots() ? "All parts of a branch stray together, as from one lot."
+                : "Each part strays by itself; a branch strays by the mean of its parts.");
+        for (RandomBranch branch : bank.branches()) {
+            notes.add("Branch '" + branch.branch().label() + "': capacitance " + words(branch.capacitance()) + ", ESR "
+                    + words(branch.resistance()) + "; ESL as it is.");
+        }
+        return notes;
+    }
+
+    private static String words(Tolerance tolerance) {
+        return tolerance.least() == tolerance.most() ? "fixed"
+                : tolerance.shape().name().toLowerCase(Locale.ROOT) + " from " + tolerance.least() + " to " + tolerance.most();
+    }
+
+    public FigureSpread figure(RandomFigure figure) {
+        return figures.get(figure.ordinal());
+    }
+}

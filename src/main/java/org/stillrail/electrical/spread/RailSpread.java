@@ -1,0 +1,45 @@
+package org.stillrail.electrical.spread;
+
+import org.stillrail.electrical.capacitor.Require;
+
+/**
+ * How far the conditions of a rail may be from nominal. Shares are plus and minus.
+ *
+ * @param nominalV            of the output: the parts' DC bias
+ * @param referenceShare      accuracy of the output voltage
+ * @param inputMinimumV       with nominal and maximum; equal where the input is fixed
+ * @param inductanceShare     tolerance of the inductor
+ * @param saturationShare     inductance left at peak current, above 0, at most 1; 1 where it is not known
+ * @param switchingShare      tolerance of the switching frequency
+ * @param ambientMinimumC     with nominal and maximum; all equal where only one is known
+ */
+public record RailSpread(
+        double nominalV, double referenceShare, double inputMinimumV, double inputNominalV, double inputMaximumV, double inductanceShare,
+        double saturationShare, double switchingShare, double ambientMinimumC, double ambientNominalC, double ambientMaximumC) {
+
+    public RailSpread {
+        Require.finite("nominalV", nominalV);
+        share("referenceShare", referenceShare);
+        ascending("input", inputMinimumV, inputNominalV, inputMaximumV);
+        share("inductanceShare", inductanceShare);
+        Require.positive("saturationShare", saturationShare);
+        if (saturationShare > 1) {
+            throw new IllegalArgumentException("saturationShare must be at most 1, not " + saturationShare);
+        }
+        share("switchingShare", switchingShare);
+        ascending("ambient", ambientMinimumC, ambientNominalC, ambientMaximumC);
+    }
+
+    private static void share(String name, double value) {
+        if (!(value >= 0) || value >= 1) {
+            throw new IllegalArgumentException(name + " must be from 0 to below 1, not " + value);
+        }
+    }
+
+    private static void ascending(String name, double minimum, double nominal, double maximum) {
+        if (!(minimum <= nominal && nominal <= maximum) || !Double.isFinite(minimum) || !Double.isFinite(maximum)) {
+            throw new IllegalArgumentException(name + " must have minimum <= nominal <= maximum, not "
+                    + minimum + ", " + nominal + ", " + maximum);
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package org.stillrail.electrical.spread;
+
+import java.util.List;
+import java.util.Objects;
+import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.capacitor.Require;
+import org.stillrail.electrical.ripple.PeriodicCurrent;
+
+/**
+ * A bank of random parts under one current.
+ *
+ * @param lots        whether all parts of a branch come from one lot and stray together, the cautious choice; else each strays by
+ *                    itself and the branch by their mean
+ * @param current     at the nominal inductance
+ * @param inductance  of the inductor; the ripple current goes with its inverse
+ * @param crossoverHz where the ESR is read
+ * @param switchingHz where |Z| is read
+ */
+public record RandomBank(
+        List<RandomBranch> branches, boolean lots, PeriodicCurrent current, Tolerance inductance, double crossoverHz, double switchingHz) {
+
+    public RandomBank {
+        branches = List.copyOf(branches);
+        if (branches.isEmpty()) {
+            throw new IllegalArgumentException("A bank needs at least one branch");
+        }
+        Objects.requireNonNull(current, "current");
+        Objects.requireNonNull(inductance, "inductance");
+        Require.positive("crossoverHz", crossoverHz);
+        Require.positive("switchingHz", switchingHz);
+    }
+
+    Bank nominal() {
+        return new Bank(branches.stream().map(RandomBranch::branch).toList());
+    }
+}

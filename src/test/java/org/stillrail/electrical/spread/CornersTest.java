@@ -1,0 +1,112 @@
+package org.stillrail.electrical.spread;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.stillrail.electrical.capacitor.Band;
+import org.stillrail.electrical.capacitor.OperatingPoint;
+import org.stillrail.electrical.capacitor.PlaceInBand;
+
+/** Figures by hand: 3.3 V within 1 %, 10 to 14 V in, inductor within 20 % and 30 % less at peak current, -20 to 70 degC. */
+class CornersTest {
+
+    private static final RailSpread RAIL = new RailSpread(3.3, 0.01, 10, 12, 14, 0.2, 0.7, 0.1, -20, 25, 70);
+
+    private static List<BranchSpread> branches(int count) {
+        return IntStream.range(0, count)
+                .mapToObj(k -> new BranchSpread("branch " + k, -0.2, 0.1, 0.5, 1.5, 4, 40_000.0))
+                .toList();
+    }
+
+    private static SpreadCorner named(Corners corners, String name) {
+        return corners.corners().stream().filter(corner -> corner.name().equals(name)).findFirst().orElseThrow();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 6, 16})
+    void listIsBoundedNamedAndTheSameEveryTime(int count) {
+        Corners corners = Corners.of(RAIL, branches(count));
+        assertThat(corners.corners()).hasSizeBetween(24, 64);
+        assertThat(corners.corners().get(0).name()).isEqualTo("nominal");
+        assertThat(corners.corners()).extracting(SpreadCorner::name).doesNotHaveDuplicates();
+        assertThat(corners.corners()).allSatisfy(corner -> assertThat(corner.branches()).hasSize(count));
+        assertThat(Corners.of(RAIL, branches(count))).isEqualTo(corners);
+        assertThat(corners.reach()).isEqualTo("worst of " + corners.corners().size() + " corners");
+        assertThat(corners.notes()).isEmpty();
+    }
+
+    @Test
+    void nominalIsAsModelledAtTheRailsVoltage() {
+        SpreadCorner nominal = Corners.of(RAIL, branches(2)).corners().get(0);
+        assertThat(nominal.inductanceFactor()).isEqualTo(1);
+        assertThat(nominal.switchingFactor()).isEqualTo(1);
+        assertThat(nominal.inputV()).isEqualTo(12);
+        assertThat(nominal.branches().get(1))
+                .isEqualTo(new BranchCorner(new OperatingPoint(3.3, 29, null), new PlaceInBand(null, 1, Band.Bound.TYPICAL, false)));
+    }
+
+    @Test
+    void mostRippleOfACoolOldBank() {
+        SpreadCorner corner = named(Corners.of(RAIL, branches(2)), "cold and old, ESR high, most ripple current");
+        assertThat(corner.inputV()).isEqualTo(14);
+        assertThat(corner.inductanceFactor()).isCloseTo(0.8 * 0.7, within(1e-12));
+        assertThat(corner.switchingFactor()).isCloseTo(0.9, within(1e-12));
+        assertThat(corner.ambientC()).isEqualTo(-20);
+        assertThat(corner.branches().get(0))
+                .isEqualTo(new BranchCorner(new OperatingPoint(3.3, -16, 40_000.0), new PlaceInBand(-0.2, 1.5, Band.Bound.LEAST, true)));
+    }
+
+    @Test
+    void outputVoltageIsTheBias() {
+        SpreadCorner high = named(Corners.of(RAIL, branches(1)), "output voltage high");
+        assertThat(high.outputV()).isCloseTo(3.333, within(1e-12));
+        assertThat(high.branches().get(0).point().biasV()).isCloseTo(3.333, within(1e-12));
+    }
+
+    @Test
+    void oneBranchIsHighWhileTheOthersAreLow() {
+        Corners corners = Corners.of(RAIL, branches(3));
+        SpreadCorner corner = named(corners, "hot and new, ESR low, 'branch 1' high and the others low");
+        assertThat(corner.branches()).extracting(branch -> branch.place().deviation()).containsExactly(-0.2, 0.1, -0.2);
+        assertThat(corner.branches()).allSatisfy(branch -> assertThat(branch.place().resistanceFactor()).isEqualTo(0.5));
+        SpreadCorner other = named(corners, "hot and new, ESR low, 'branch 1' low and the others high");
+        assertThat(other.branches()).extracting(branch -> branch.place().deviation()).containsExactly(0.1, -0.2, 0.1);
+    }
+
+    /** Of two branches 'first high, second low' and 'second low, first high' are one corner. */
+    @Test
+    void cornersThatComeOutAlikeAreListedOnce() {
+        int alone = Corners.of(RAIL, branches(1)).corners().size();
+        assertThat(Corners.of(RAIL, branches(2)).corners()).hasSize(alone + 2);
+        assertThat(Corners.of(RAIL, branches(3)).corners()).hasSize(alone + 6);
+        RailSpread still = new RailSpread(3.3, 0, 12, 12, 12, 0, 1, 0, 25, 25, 25);
+        BranchSpread unknown = new BranchSpread("bulk", null, null, null, null, 0, null);
+        Corners few = Corners.of(still, List.of(unknown));
+        assertThat(few.corners().size()).isLessThan(10);
+        assertThat(few.leastEsrKnown()).isFalse();
+        assertThat(few.notes()).hasSize(4);
+    }
+
+    @Test
+    void smallestEsrIsKnownOnlyIfKnownOfAll() {
+        BranchSpread known = new BranchSpread("a", -0.1, 0.1, 0.5, 2.0, 0, null);
+        BranchSpread unknown = new BranchSpread("b", -0.1, 0.1, null, 2.0, 0, null);
+        assertThat(Corners.of(RAIL, List.of(known)).leastEsrKnown()).isTrue();
+        assertThat(Corners.of(RAIL, List.of(known, unknown)).leastEsrKnown()).isFalse();
+    }
+
+    @Test
+    void badSpreadsAreRefusedByName() {
+        assertThatThrownBy(() -> Corners.of(RAIL, branches(17))).hasMessageContaining("1 to 16");
+        assertThatThrownBy(() -> new BranchSpread("a", 0.1, -0.1, null, null, 0, null)).hasMessageContaining("leastDeviation");
+        assertThatThrownBy(() -> new BranchSpread("a", -0.1, null, null, null, 0, null)).hasMessageContaining("belong together");
+        assertThatThrownBy(() -> new RailSpread(3.3, 0, 14, 12, 10, 0, 1, 0, 25, 25, 25)).hasMessageContaining("input");
+        assertThatThrownBy(() -> new RailSpread(3.3, 0, 12, 12, 12, 0, 1.1, 0, 25, 25, 25)).hasMessageContaining("saturationShare");
+    }
+}

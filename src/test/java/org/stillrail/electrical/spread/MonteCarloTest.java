@@ -1,0 +1,175 @@
+package org.stillrail.electrical.spread;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.bank.Banks;
+import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.capacitor.DatasheetModel;
+import org.stillrail.electrical.capacitor.ImpedanceModel;
+import org.stillrail.electrical.capacitor.LossFigures;
+import org.stillrail.electrical.capacitor.SeriesRlc;
+import org.stillrail.electrical.capacitor.TableModel;
+import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.electrical.requirement.Bound;
+import org.stillrail.electrical.ripple.BuckCurrent;
+import org.stillrail.electrical.ripple.Ripple;
+
+class MonteCarloTest {
+
+    private static final BuckCurrent BUCK = new BuckCurrent(12, 3.3, 4.7e-6, 300e3, 1);
+
+    private static RandomBranch random(int count, ImpedanceModel part, double c, Tolerance capacitance, Tolerance resistance) {
+        return new RandomBranch(Banks.branch("branch of " + c, count, part), c, capacitance, resistance, 100e3);
+    }
+
+    static RandomBank threeBranches() {
+        DatasheetModel bulk = DatasheetModel.of(new LossFigures(4.7e-4, 0.1, 120, 0.02, 100e3), 6e-9);
+        return new RandomBank(List.of(
+                random(2, bulk, 4.7e-4, Tolerance.uniform(0.2), new Tolerance(-0.5, 0.3, Tolerance.Shape.TRIANGULAR)),
+                random(3, table(new SeriesRlc(2.2e-5, 0.003, 8e-10)), 2.2e-5, Tolerance.triangular(0.2), Tolerance.uniform(0.3)),
+                random(4, new SeriesRlc(1e-6, 0.01, 5e-10), 1e-6, Tolerance.uniform(0.1), Tolerance.NONE)),
+                true, BUCK, Tolerance.uniform(0.2), 30e3, 300e3);
+    }
+
+    private static ImpedanceModel table(SeriesRlc part) {
+        FrequencyGrid points = FrequencyGrid.logSpaced(100, 1e8, 201);
+        double[] r = new double[201];
+        double[] x = new double[201];
+        part.addImpedanceTo(points, r, x);
+        return TableModel.of(points.toArray(), r, x);
+    }
+
+    private static List<double[]> values(MonteCarlo result) {
+        return result.figures().stream().map(FigureSpread::values).toList();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {2, 3, 7})
+    void sameSeedGivesTheSameOnAnyNumberOfThreads(int threads) {
+        List<RandomLimit> limits = List.of(new RandomLimit(RandomFigure.RIPPLE, Bound.AT_MOST, 0.012));
+        MonteCarlo one = MonteCarlo.of(threeBranches(), limits, 301, 42, 1);
+        MonteCarlo many = MonteCarlo.of(threeBranches(), limits, 301, 42, threads);
+        for (int i = 0; i < 3; i++) {
+            assertThat(values(many).get(i)).containsExactly(values(one).get(i));
+        }
+        assertThat(many.together()).isEqualTo(one.together());
+        assertThat(many.yields()).isEqualTo(one.yields());
+    }
+
+    @Test
+    void anotherSeedGivesAnother() {
+        assertThat(values(MonteCarlo.of(threeBranches(), List.of(), 50, 1, 1)).get(0))
+                .isNotEqualTo(values(MonteCarlo.of(threeBranches(), List.of(), 50, 2, 1)).get(0));
+    }
+
+    /** Each draw again by the models themselves and the exact ripple; what the quick ripple leaves out stays within its stated error. */
+    @Test
+    void quickFiguresAreThoseOfTheBankItself() {
+        RandomBank bank = threeBranches();
+        Draws draws = new Draws(bank);
+        assertThat(draws.rippleError()).isLessThan(1e-3);
+        int runs = 40;
+        double[][] quick = new double[3][runs];
+        for (int i = 0; i < runs; i++) {
+            draws.draw(9, i, quick);
+            CounterRandom random = new CounterRandom(9, i);
+            List<Branch> branches = new ArrayList<>();
+            int variable = 0;
+            for (RandomBranch branch : bank.branches()) {
+                double c = branch.capacitance().at(random.uniform(variable++));
+                double r = branch.resistance().at(random.uniform(variable++));
+                branches.add(Draws.changed(branch, 1 + c, r));
+            }
+            Bank whole = new Bank(branches);
+            double l = 4.7e-6 * (1 + bank.inductance().at(random.uniform(variable)));
+            double ripple = Ripple.of(whole, new BuckCurrent(12, 3.3, l, 300e3, 1), 10).peakToPeakV();
+            assertThat(quick[0][i]).isCloseTo(ripple, withPercentage(100 * draws.rippleError()));
+            assertThat(quick[1][i]).isCloseTo(whole.at(30e3).resistanceOhm(), withPercentage(1e-7));
+            assertThat(quick[2][i]).isCloseTo(Math.sqrt(whole.at(300e3).squaredMagnitude()), withPercentage(1e-7));
+        }
+    }
+
+    /** With interleaved phases, and a resonance far above the switching frequency. */
+    @ParameterizedTest
+    @CsvSource({"1, 1e-7, 0.002, 3e-10", "3, 1e-5, 0.003, 6e-10", "2, 1e-7, 0.03, 4e-10"})
+    void quickRippleHoldsForOtherBanks(int phases, double c, double r, double l) {
+        BuckCurrent current = new BuckCurrent(12, 1.8, 2.2e-6, 500e3, phases);
+        RandomBank bank = new RandomBank(List.of(
+                random(1, new SeriesRlc(3.3e-4, 0.008, 2e-9), 3.3e-4, Tolerance.NONE, Tolerance.NONE),
+                random(1, new SeriesRlc(c, r, l), c, Tolerance.NONE, Tolerance.NONE)), true, current, Tolerance.NONE, 50e3, 500e3);
+        MonteCarlo result = MonteCarlo.of(bank, List.of(), 1, 0, 1);
+        double exact = Ripple.of(bank.nominal(), current, 10).peakToPeakV();
+        assertThat(result.rippleError()).isLessThan(1e-2);
+        assertThat(result.figure(RandomFigure.RIPPLE).least()).isCloseTo(exact, withPercentage(100 * Math.max(1e-6, result.rippleError())));
+    }
+
+    /** ST-07: independent parts of 20 %, relative sigma 0.2 / sqrt(3 m); a lot strays as one part does. |Z| far below resonance is 1 / (w C). */
+    @ParameterizedTest
+    @CsvSource({"1, false, 0.11547005383792516", "4, false, 0.05773502691896258", "10, false, 0.03651483716701107", "10, true, 0.11547005383792516"})
+    void independentPartsAverageOut(int count, boolean lots, double sigma) {
+        RandomBank bank = new RandomBank(
+                List.of(random(count, new SeriesRlc(1e-5, 1e-6, 1e-12), 1e-5, Tolerance.uniform(0.2), Tolerance.NONE)),
+                lots, BUCK, Tolerance.NONE, 1e3, 1e3);
+        double[] ohm = MonteCarlo.of(bank, List.of(), 20_000, 3, 2).figure(RandomFigure.IMPEDANCE_AT_SWITCHING).values();
+        double sum = 0;
+        double squares = 0;
+        for (double z : ohm) {
+            double relative = 1 / (2 * Math.PI * 1e3 * z) / (count * 1e-5);
+            sum += relative;
+            squares += relative * relative;
+        }
+        double mean = sum / ohm.length;
+        assertThat(mean).isCloseTo(1, within(5 * sigma / Math.sqrt(ohm.length)));
+        assertThat(Math.sqrt(squares / ohm.length - mean * mean)).isCloseTo(sigma, withPercentage(3));
+    }
+
+    /** |Z| = 1 / (w C) with C even within 20 %: it is at most 1 / (w C0) in half of all banks, and ripple goes with 1 / L. */
+    @Test
+    void yieldIsTheShareThatKeepsTheLimit() {
+        RandomBank bank = new RandomBank(List.of(random(1, new SeriesRlc(1e-5, 1e-6, 1e-12), 1e-5, Tolerance.uniform(0.2), Tolerance.NONE)),
+                true, BUCK, Tolerance.NONE, 1e3, 1e3);
+        double nominal = 1 / (2 * Math.PI * 1e3 * 1e-5);
+        MonteCarlo result = MonteCarlo.of(bank, List.of(
+                new RandomLimit(RandomFigure.IMPEDANCE_AT_SWITCHING, Bound.AT_MOST, nominal),
+                new RandomLimit(RandomFigure.IMPEDANCE_AT_SWITCHING, Bound.AT_LEAST, nominal),
+                new RandomLimit(RandomFigure.IMPEDANCE_AT_SWITCHING, Bound.AT_MOST, nominal * 1.3)), 4000, 8, 1);
+        assertThat(result.yields().get(0).yield().least()).isLessThan(0.5);
+        assertThat(result.yields().get(0).yield().most()).isGreaterThan(0.5);
+        assertThat(result.yields().get(0).yield().kept() + result.yields().get(1).yield().kept()).isEqualTo(4000);
+        assertThat(result.yields().get(2).yield().share()).isEqualTo(1);
+        assertThat(result.together().kept()).isZero();
+    }
+
+    @Test
+    void inductorsToleranceScalesTheRipple() {
+        RandomBank bank = new RandomBank(List.of(random(1, new SeriesRlc(1e-4, 0.01, 0), 1e-4, Tolerance.NONE, Tolerance.NONE)),
+                true, BUCK, Tolerance.uniform(0.2), 30e3, 300e3);
+        double nominal = Ripple.of(bank.nominal(), BUCK, 10).peakToPeakV();
+        FigureSpread ripple = MonteCarlo.of(bank, List.of(), 2000, 1, 1).figure(RandomFigure.RIPPLE);
+        assertThat(ripple.least()).isBetween(nominal / 1.2, nominal / 1.19);
+        assertThat(ripple.most()).isBetween(nominal / 0.81, nominal / 0.8 * 1.001);
+    }
+
+    @Test
+    void boundsAndInterruptionAreKept() {
+        assertThatThrownBy(() -> MonteCarlo.of(threeBranches(), List.of(), 0, 1, 1)).hasMessageContaining("runs");
+        assertThatThrownBy(() -> MonteCarlo.of(threeBranches(), List.of(), 1, 1, 65)).hasMessageContaining("threads");
+        Thread.currentThread().interrupt();
+        try {
+            assertThatThrownBy(() -> MonteCarlo.of(threeBranches(), List.of(), 10, 1, 1)).isInstanceOf(CancellationException.class);
+        } finally {
+            assertThat(Thread.interrupted()).isTrue();
+        }
+    }
+}

@@ -1,0 +1,138 @@
+package org.stillrail.electrical.spread;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Beta function, yield and order statistics against scipy; the tables are recomputed, their theory from memory. */
+class StatisticsTest {
+
+    @ParameterizedTest
+    @CsvSource({
+        "0.3, 2, 5, 0.579825", "0.05, 51, 950, 0.4624709591985727", "0.5, 0.5, 0.5, 0.5", "0.02, 200, 9801, 0.5096887327676877",
+        "0.999, 3, 1000, 1", "0, 2, 3, 0", "1, 2, 3, 1"})
+    void incompleteBeta(double x, double a, double b, double expected) {
+        assertThat(BetaFunction.regularised(x, a, b)).isCloseTo(expected, within(1e-11));
+        assertThat(BetaFunction.regularised(1 - x, b, a)).isCloseTo(1 - expected, within(1e-11));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0.1, 2.252712651734206", "0.5, 0.5723649429247", "1, 0", "3.7, 1.428072326665388", "20, 39.339884187199495",
+        "1000.5, 5908.674175848678"})
+    void logarithmOfGamma(double x, double expected) {
+        assertThat(BetaFunction.logGamma(x)).isCloseTo(expected, within(1e-12 * Math.max(1, expected)));
+    }
+
+    /** By adding up the probabilities themselves. */
+    @Test
+    void binomialTail() {
+        double sum = 0;
+        double probability = Math.pow(0.7, 10);
+        for (int k = 0; k <= 4; k++) {
+            sum += probability;
+            assertThat(BetaFunction.binomialAtMost(k, 10, 0.3)).isCloseTo(sum, within(1e-13));
+            probability *= (10.0 - k) / (k + 1) * 0.3 / 0.7;
+        }
+        assertThat(BetaFunction.binomialAtMost(-1, 10, 0.3)).isZero();
+        assertThat(BetaFunction.binomialAtMost(10, 10, 0.3)).isEqualTo(1);
+    }
+
+    /** ST-05: Clopper and Pearson, 95 %; of 1000, and three more. */
+    @ParameterizedTest
+    @CsvSource({
+        "0, 1000, 0, 0.003682083896865671",
+        "3, 1000, 0.0006190999316495715, 0.008742023238478303",
+        "50, 1000, 0.03733539760466178, 0.06539048791549364",
+        "7, 10, 0.3475471499400027, 0.9332604888222655",
+        "9500, 10000, 0.9455454729716412, 0.9541900578012295",
+        "10000, 10000, 0.9996311800853812, 1"})
+    void intervalOfAYield(int kept, int runs, double least, double most) {
+        Yield yield = Yield.of(kept, runs);
+        assertThat(yield.least()).isCloseTo(least, withPercentage(1e-7));
+        assertThat(yield.most()).isCloseTo(most, withPercentage(1e-7));
+        assertThat(yield.share()).isBetween(yield.least(), yield.most());
+    }
+
+    @Test
+    void yieldOfNothingIsRefused() {
+        assertThatThrownBy(() -> Yield.of(0, 0)).hasMessageContaining("runs");
+        assertThatThrownBy(() -> Yield.of(3, 2)).hasMessageContaining("kept");
+    }
+
+    /** ST-09: ranks that bracket a quantile of 1000. */
+    @ParameterizedTest
+    @CsvSource({"0.05, 37, 65, 0.9580952682226549", "0.5, 469, 532, 0.9537088026395018", "0.95, 936, 964, 0.9580952682226541"})
+    void ranksOfAQuantile(double probability, int leastRank, int mostRank, double coverage) {
+        double[] sorted = IntStream.rangeClosed(1, 1000).asDoubleStream().toArray();
+        Quantile quantile = Quantile.of(sorted, probability);
+        assertThat(quantile.leastRank()).isEqualTo(leastRank);
+        assertThat(quantile.mostRank()).isEqualTo(mostRank);
+        assertThat(quantile.coverage()).isCloseTo(coverage, within(1e-9));
+        assertThat(quantile.least()).isEqualTo(leastRank);
+        assertThat(quantile.most()).isEqualTo(mostRank);
+        assertThat(quantile.value()).isBetween(quantile.least(), quantile.most());
+    }
+
+    @Test
+    void smallSampleHasNoBracketInItsTail() {
+        Quantile quantile = Quantile.of(new double[] {1, 2, 3, 4, 5}, 0.01);
+        assertThat(quantile.least()).isNull();
+        assertThat(quantile.value()).isEqualTo(1);
+    }
+
+    /** ST-06: sigma of the half width over the root of 3 and of 6; 100 000 numbers of one seed, 5 sigma of their own scatter allowed. */
+    @Test
+    void shapesHaveTheirSigma() {
+        assertThat(sigma(Tolerance.uniform(0.1))).isCloseTo(0.05773502691896258, within(5 * 0.0577 / Math.sqrt(2e5)));
+        assertThat(sigma(Tolerance.triangular(0.1))).isCloseTo(0.040824829046386304, within(5 * 0.0408 / Math.sqrt(2e5)));
+    }
+
+    private static double sigma(Tolerance tolerance) {
+        double sum = 0;
+        double squares = 0;
+        int n = 100_000;
+        for (int i = 0; i < n; i++) {
+            double d = tolerance.at(new CounterRandom(11, i).uniform(0));
+            assertThat(d).isBetween(tolerance.least(), tolerance.most());
+            sum += d;
+            squares += d * d;
+        }
+        return Math.sqrt(squares / n - sum / n * (sum / n));
+    }
+
+    /** Chi-square over 100 bins has mean 99 and sigma 14; also from one variable to the next, and from one seed to the next. */
+    @Test
+    void numbersAreEvenAndUnrelated() {
+        int n = 100_000;
+        int[] bins = new int[100];
+        int[] pairs = new int[100];
+        int[] seeds = new int[100];
+        for (int i = 0; i < n; i++) {
+            CounterRandom random = new CounterRandom(5, i);
+            double a = random.uniform(0);
+            bins[(int) (a * 100)]++;
+            pairs[(int) (a * 10) * 10 + (int) (random.uniform(1) * 10)]++;
+            seeds[(int) (a * 10) * 10 + (int) (new CounterRandom(6, i).uniform(0) * 10)]++;
+        }
+        for (int[] counts : new int[][] {bins, pairs, seeds}) {
+            double chi = IntStream.of(counts).mapToDouble(count -> (count - 1000.0) * (count - 1000.0) / 1000).sum();
+            assertThat(chi).isBetween(99 - 5 * 14.1, 99 + 5 * 14.1);
+        }
+    }
+
+    @Test
+    void histogramCountsEverything() {
+        FigureSpread spread = new FigureSpread(RandomFigure.RIPPLE, new double[] {3, 1, 2, 4});
+        assertThat(spread.histogram(3)).containsExactly(1, 1, 2);
+        assertThat(spread.mean()).isEqualTo(2.5);
+        assertThat(spread.sigma()).isCloseTo(Math.sqrt(5.0 / 3), within(1e-12));
+        assertThat(new FigureSpread(RandomFigure.RIPPLE, new double[] {1, 1}).histogram(2)).containsExactly(2, 0);
+    }
+}

@@ -1,0 +1,65 @@
+package org.stillrail.electrical.stress;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.stillrail.electrical.capacitor.CharacteristicCurve;
+
+/** Charge and energy as integrals over bias; closed forms by hand, the curve over log v by scipy's quadrature. */
+class BankChargeTest {
+
+    /** From 100 % without bias straight to 20 % at 10 V, in any reference. */
+    private static final CharacteristicCurve FALLING = CharacteristicCurve.linear(0, 2, 10, 0.4);
+
+    @Property
+    void constantCapacitanceHoldsCVAndHalfCVSquared(
+            @ForAll @DoubleRange(min = 0.1, max = 400) double v, @ForAll @DoubleRange(min = 0.01, max = 1e4) double microfarad) {
+        double c = microfarad * 1e-6;
+        BankCharge bank = new BankCharge(List.of(new BiasCharge(3, c, null)));
+        assertThat(bank.chargeC(v)).isCloseTo(3 * c * v, withPercentage(1e-9));
+        assertThat(bank.energyJ(v)).isCloseTo(1.5 * c * v * v, withPercentage(1e-9));
+        assertThat(bank.bleedF(v, v / 7)).isCloseTo(3 * c * Math.log(7), withPercentage(1e-9));
+    }
+
+    /** C = C0 (1 - 0.08 v): Q = C0 (V - 0.04 V^2), E = C0 (V^2 / 2 - 0.08 V^3 / 3), bleed = C0 (ln(V / Vs) - 0.08 (V - Vs)). */
+    @Test
+    void straightCurve() {
+        BiasCharge part = new BiasCharge(2, 1e-5, FALLING);
+        assertThat(part.capacitanceF(5)).isCloseTo(2e-5 * 0.6, withPercentage(1e-9));
+        assertThat(part.capacitanceF(-5)).isCloseTo(2e-5 * 0.6, withPercentage(1e-9));
+        assertThat(part.chargeC(5)).isCloseTo(2e-5 * (5 - 0.04 * 25), withPercentage(1e-9));
+        assertThat(part.energyJ(5)).isCloseTo(2e-5 * (12.5 - 0.08 * 125 / 3), withPercentage(1e-9));
+        assertThat(part.bleedF(5, 1)).isCloseTo(2e-5 * (Math.log(5) - 0.32), withPercentage(1e-9));
+    }
+
+    /** Beyond the last point its value holds: from 10 V to 12 V 20 % are left. */
+    @Test
+    void pastTheCurveItsLastValueHolds() {
+        BiasCharge part = new BiasCharge(1, 1e-5, FALLING);
+        assertThat(part.chargeC(12) - part.chargeC(10)).isCloseTo(1e-5 * 0.2 * 2, withPercentage(1e-9));
+        assertThat(part.energyJ(12) - part.energyJ(10)).isCloseTo(1e-5 * 0.2 * 22, withPercentage(1e-9));
+    }
+
+    /** 1 up to 1 V, then straight over log v to 0.4 at 10 V; to 8 V, bled to 0.5 V. */
+    @Test
+    void curveOverTheLogarithm() {
+        BiasCharge part = new BiasCharge(1, 1, CharacteristicCurve.logarithmic(1, 1, 10, 0.4));
+        assertThat(part.chargeC(8)).isCloseTo(5.489204886432386, withPercentage(1e-7));
+        assertThat(part.energyJ(8)).isCloseTo(18.76475510374041, withPercentage(1e-7));
+        assertThat(part.bleedF(8, 0.5)).isCloseTo(2.2092118717919367, withPercentage(1e-7));
+    }
+
+    /** Energy is less than Q V, and less than half of it where the capacitance falls with voltage. */
+    @Property
+    void fallingCapacitanceStoresLessThanItsChargeSuggests(@ForAll @DoubleRange(min = 0.5, max = 15) double v) {
+        BiasCharge part = new BiasCharge(1, 1e-5, FALLING);
+        assertThat(part.energyJ(v)).isLessThan(part.chargeC(v) * v / 2);
+        assertThat(part.energyJ(v)).isLessThan(0.5 * 1e-5 * v * v);
+        assertThat(part.energyJ(v)).isGreaterThan(part.capacitanceF(v) * v * v / 2);
+    }
+}

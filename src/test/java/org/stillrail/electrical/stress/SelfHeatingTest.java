@@ -1,0 +1,75 @@
+package org.stillrail.electrical.stress;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.stillrail.electrical.capacitor.CharacteristicCurve;
+
+/** Steady temperature of a part whose losses go with it; closed forms worked out by hand. */
+class SelfHeatingTest {
+
+    private static ThermalResistance kelvinPerWatt(double k) {
+        return ThermalResistance.given(k, "test");
+    }
+
+    @Test
+    void constantLossesRaiseItByLossTimesResistance() {
+        SelfHeating heat = SelfHeating.of(40, kelvinPerWatt(50), t -> 0.3);
+        assertThat(heat.coreC()).isCloseTo(55, within(1e-9));
+        assertThat(heat.riseK()).isCloseTo(15, within(1e-9));
+        assertThat(heat.feedback()).isCloseTo(0, within(1e-9));
+        assertThat(heat.estimated()).isFalse();
+    }
+
+    /** P = P0 (1 + a (T - Ta)): rise = Rth P0 / (1 - Rth P0 a). */
+    @ParameterizedTest
+    @CsvSource({"0.5, 0.02", "0.5, -0.01", "0.9, 0.0105", "0.2, 0.05"})
+    void lossesInProportionToTemperature(double wattsAtAmbient, double perKelvin) {
+        double step = 40 * wattsAtAmbient;
+        SelfHeating heat = SelfHeating.of(30, kelvinPerWatt(40), t -> wattsAtAmbient * (1 + perKelvin * (t - 30)));
+        assertThat(heat.riseK()).isCloseTo(step / (1 - step * perKelvin), withPercentage(1e-8));
+        assertThat(heat.feedback()).isCloseTo(step * perKelvin, within(1e-6));
+    }
+
+    /** Rth dP/dT of 1 is the border: just below there is a steady state, above there is none. */
+    @Test
+    void runawayBeginsWhereTheFeedbackReachesOne() {
+        SelfHeating below = SelfHeating.of(25, kelvinPerWatt(10), t -> 1 + 0.09 * (t - 25));
+        assertThat(below.runsAway()).isFalse();
+        assertThat(below.riseK()).isCloseTo(100, withPercentage(1e-8));
+        assertThat(below.sentence()).contains("near thermal runaway");
+        SelfHeating above = SelfHeating.of(25, kelvinPerWatt(10), t -> 1 + 0.1001 * (t - 25));
+        assertThat(above.runsAway()).isTrue();
+        assertThat(above.coreC()).isNull();
+        assertThat(above.riseK()).isNull();
+        assertThat(above.sentence()).startsWith("Thermal runaway");
+    }
+
+    /** Of two steady states the cooler one is what a part warming up comes to: 0.1 K^-1 (T - 25)^2 / 10 + 1 K meets the diagonal twice. */
+    @Test
+    void coolerOfTwoSteadyStatesIsTaken() {
+        SelfHeating heat = SelfHeating.of(25, kelvinPerWatt(1), t -> 4 + 0.04 * (t - 25) * (t - 25));
+        // 0.04 x^2 - x + 4 = 0: x = 5 or 20.
+        assertThat(heat.riseK()).isCloseTo(5, withPercentage(1e-8));
+        assertThat(heat.feedback()).isCloseTo(0.4, within(1e-5));
+    }
+
+    @Test
+    void wetAluminiumCalmsItself() {
+        CharacteristicCurve esr = CharacteristicCurve.linear(-40, 8, 25, 1, 105, 0.5);
+        SelfHeating cold = SelfHeating.of(-40, kelvinPerWatt(30), t -> 0.4 * esr.at(t));
+        assertThat(cold.coreC() + 40).isCloseTo(30 * 0.4 * esr.at(cold.coreC()), withPercentage(1e-8));
+        assertThat(cold.feedback()).isNegative();
+        assertThat(cold.riseK()).isLessThan(30 * 0.4 * 8);
+    }
+
+    @Test
+    void noLossesNoWarming() {
+        SelfHeating heat = SelfHeating.of(25, kelvinPerWatt(30), t -> 0);
+        assertThat(heat.coreC()).isEqualTo(25);
+    }
+}
