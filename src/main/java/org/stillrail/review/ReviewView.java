@@ -53,9 +53,4 @@ record ReviewView(
      */
     record Offer(boolean open, String refusal) {
     }
-
-    /** Whether any step of a reviewer is offered or refused with a reason. */
-    public boolean reviewing() {
-        return approve.open() || approve.refusal() != null || giveBack.open();
-    }
 }

@@ -6,11 +6,18 @@ import java.io.File;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.CyclicBarrier;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -31,9 +38,9 @@ import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.support.TestDatabase;
 import org.stillrail.support.TestPeople;
 
-/** Two servers on one PostgreSQL; one of them is killed in the middle of an approval, the other goes on. */
+/** An approval is one whole, also with two servers on one PostgreSQL of which one is killed in the middle. */
 @SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.RANDOM_PORT)
-class KilledServerTest {
+class ApprovalOnPostgresTest {
 
     private static final String URL = TestDatabase.emptyPostgresUrl();
     private static final OffsetDateTime DAY = OffsetDateTime.of(2031, 3, 4, 5, 6, 7, 0, ZoneOffset.UTC);
@@ -98,6 +105,35 @@ class KilledServerTest {
     @ValueSource(strings = DyingServer.AFTER_COMMIT)
     void killedAfterTheCommitAllOfItIsThere(String moment) throws Exception {
         killWhileApproving(moment);
+        assertAllOfIt();
+    }
+
+    @Test
+    void twoWhoSignAtOnceFollowOneAnother() throws Exception {
+        Snapshot second = snapshot(2);
+        CyclicBarrier together = new CyclicBarrier(2);
+        List<CurrentPerson> signers = List.of(reviewer, person(Role.REVIEWER));
+        ExecutorService threads = Executors.newFixedThreadPool(signers.size());
+        List<Throwable> refused = new ArrayList<>();
+        try {
+            List<Future<Signature>> approvals = new ArrayList<>();
+            for (CurrentPerson signer : signers) {
+                approvals.add(threads.submit(() -> {
+                    together.await();
+                    return writer.approve(second.revisionId(), second.sha256(), null, signer, DAY);
+                }));
+            }
+            for (Future<Signature> approval : approvals) {
+                try {
+                    approval.get();
+                } catch (ExecutionException e) {
+                    refused.add(e.getCause());
+                }
+            }
+        } finally {
+            threads.shutdown();
+        }
+        assertThat(refused).singleElement().isInstanceOf(WrongStepException.class).asString().contains("is approved");
         assertAllOfIt();
     }
 
