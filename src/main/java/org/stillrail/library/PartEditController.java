@@ -30,7 +30,7 @@ class PartEditController {
     @GetMapping("/library/parts/new")
     String blank(Model model) {
         Form form = Form.empty()
-                .with("toleranceMinus", "20 %").with("tolerancePlus", "20 %").with("esrBound", "MAXIMUM").with("lossTangentBound", "MAXIMUM");
+                .with("toleranceMinus", "20 %").with("tolerancePlus", "20 %").with("loss1Kind", "LOSS_TANGENT");
         return edit(null, form, model);
     }
 
@@ -86,7 +86,9 @@ class PartEditController {
         model.addAttribute("form", form);
         model.addAttribute("errors", form.errors());
         model.addAttribute("technologies", PartForm.technologies());
-        model.addAttribute("bounds", PartForm.bounds());
+        model.addAttribute("lossRows", LossForm.rows(form));
+        model.addAttribute("lossKinds", LossForm.kinds());
+        model.addAttribute("bounds", LossForm.bounds());
         return "library/edit";
     }
 }

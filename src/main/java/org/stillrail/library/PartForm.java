@@ -1,7 +1,6 @@
 package org.stillrail.library;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,10 +26,7 @@ final class PartForm {
         Double minus = tolerance(form, "toleranceMinus", "Tolerance, minus");
         Double plus = tolerance(form, "tolerancePlus", "Tolerance, plus");
         Double ratedVoltageV = form.positive("ratedVoltage", "Rated voltage", "V", true);
-        List<LossFigure> losses = new ArrayList<>();
-        readLoss(form, "esr", "ESR", LossFigure.Kind.ESR, "ohm", losses);
-        readLoss(form, "esrOther", "Further ESR", LossFigure.Kind.ESR, "ohm", losses);
-        readLoss(form, "lossTangent", "Loss tangent", LossFigure.Kind.LOSS_TANGENT, "", losses);
+        List<LossFigure> losses = LossForm.read(form);
         Double inductanceH = form.notNegative("inductance", "ESL", "H", false);
         Double selfResonanceHz = form.positive("selfResonance", "Self-resonance", "Hz", false);
         PartDocument.RippleRating ripple = readRipple(form);
@@ -92,18 +88,9 @@ final class PartForm {
                     .with("datasheetRevision", part.datasheet().revision())
                     .with("datasheetPage", part.datasheet().page());
         }
-        fillLosses(form, part.losses());
+        LossForm.fill(form, part.losses());
         CharacteristicsForm.fill(form, part.characteristics());
         return form;
-    }
-
-    /** Choices for the bound of a loss figure, by value. */
-    static Map<String, String> bounds() {
-        Map<String, String> choices = new LinkedHashMap<>();
-        choices.put("MAXIMUM", "maximum");
-        choices.put("TYPICAL", "typical");
-        choices.put("MINIMUM", "minimum");
-        return choices;
     }
 
     /** Choices for the technology, by key. */
@@ -113,47 +100,12 @@ final class PartForm {
         return choices;
     }
 
-    private static void fillLosses(Form form, List<LossFigure> losses) {
-        List<String> esrSlots = new ArrayList<>(List.of("esr", "esrOther"));
-        for (LossFigure loss : losses) {
-            boolean isEsr = loss.kind() == LossFigure.Kind.ESR;
-            if (isEsr && esrSlots.isEmpty()) {
-                continue;
-            }
-            String name = isEsr ? esrSlots.remove(0) : "lossTangent";
-            form.with(name, Quantity.entry(loss.value(), isEsr ? "ohm" : ""))
-                    .with(name + "Frequency", Quantity.entry(loss.frequencyHz(), "Hz"))
-                    .with(name + "Bound", loss.bound().name());
-        }
-    }
-
     private static Double tolerance(Form form, String name, String label) {
         Double percent = form.notNegative(name, label, "%", true);
         if (percent != null && percent >= LARGEST_TOLERANCE_PERCENT) {
             form.errors().add(name, label + " must be under " + (int) LARGEST_TOLERANCE_PERCENT + " %");
         }
         return percent;
-    }
-
-    private static void readLoss(Form form, String name, String label, LossFigure.Kind kind, String unit, List<LossFigure> losses) {
-        boolean given = !form.isBlank(name);
-        Double value = form.positive(name, label, unit, false);
-        Double frequencyHz = form.positive(name + "Frequency", label + " frequency", "Hz", given);
-        LossFigure.Bound bound = form.read(name + "Bound", label + " bound", given, PartForm::bound);
-        if (!given && frequencyHz != null) {
-            form.errors().add(name, label + " is missing for the frequency given");
-        }
-        if (value != null && frequencyHz != null && bound != null) {
-            losses.add(new LossFigure(kind, value, frequencyHz, bound));
-        }
-    }
-
-    private static LossFigure.Bound bound(String text) {
-        try {
-            return LossFigure.Bound.valueOf(text);
-        } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException("Choose minimum, typical or maximum", e);
-        }
     }
 
     private static PartDocument.RippleRating readRipple(Form form) {
