@@ -37,7 +37,10 @@ public record OptimalDamping(
                 r0);
     }
 
-    /** The least bulk, with its best resistance, that keeps the peak at a wanted value: {@code n = (R0 / Zm)^2 (1 + sqrt(1 + 4 (Zm / R0)^2))}. */
+    /**
+     * The least bulk, with its best resistance, that keeps the peak at a wanted value Zm:
+     * {@code n = (R0 / Zm)^2 (1 + sqrt(1 + 4 (Zm / R0)^2))}.
+     */
     public static OptimalDamping ofPeak(double inductanceH, double capacitanceF, double peakOhm) {
         Require.positive("inductanceH", inductanceH);
         Require.positive("capacitanceF", capacitanceF);

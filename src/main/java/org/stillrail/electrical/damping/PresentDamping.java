@@ -102,7 +102,8 @@ public record PresentDamping(
         String found = peak == null ? "The bank shows no peak there."
                 : String.format(Locale.ROOT, "The bank peaks at %.3g ohm; the best that this bulk can do is %.3g ohm.",
                         peak.magnitudeOhm(), optimum.peakOhm());
-        return String.format(Locale.ROOT, "With %.3g times as much bulk as ceramics %.3g ohm would damp best; the bulk has %.3g ohm, %s that. %s",
+        return String.format(Locale.ROOT,
+                "With %.3g times as much bulk as ceramics %.3g ohm would damp best; the bulk has %.3g ohm, %s that. %s",
                 optimum.ratio(), optimum.resistanceOhm(), bulkOhm, place, found);
     }
 

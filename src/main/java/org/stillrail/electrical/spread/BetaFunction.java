@@ -1,8 +1,8 @@
 package org.stillrail.electrical.spread;
 
 /**
- * The regularised incomplete beta function I_x(a, b), and with it binomial probabilities. Continued fraction of DLMF 8.17.22 by the modified
- * method of Lentz, log gamma by Stirling's series; both from memory. Good to about 1e-12 for a and b up to a million.
+ * The regularised incomplete beta function I_x(a, b), and with it binomial probabilities. Continued fraction of DLMF 8.17.22 by the
+ * modified method of Lentz, log gamma by Stirling's series; both from memory. Good to about 1e-12 for a and b up to a million.
  */
 final class BetaFunction {
 

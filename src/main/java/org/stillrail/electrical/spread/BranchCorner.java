@@ -1,8 +1,17 @@
 package org.stillrail.electrical.spread;
 
+import org.stillrail.electrical.capacitor.BentPart;
+import org.stillrail.electrical.capacitor.Characteristics;
+import org.stillrail.electrical.capacitor.ImpedanceModel;
+import org.stillrail.electrical.capacitor.ModelBasis;
 import org.stillrail.electrical.capacitor.OperatingPoint;
 import org.stillrail.electrical.capacitor.PlaceInBand;
 
-/** Where one branch's parts stand at a corner: ready for {@code Characteristics.bend}. */
+/** Where one branch's parts stand at a corner. */
 public record BranchCorner(OperatingPoint point, PlaceInBand place) {
+
+    /** The part that a model stands for, at this corner. */
+    public BentPart bend(Characteristics characteristics, ImpedanceModel model, ModelBasis basis) {
+        return characteristics.bend(model, basis, point, place);
+    }
 }

@@ -14,7 +14,8 @@ import org.stillrail.electrical.capacitor.Require;
  * @param oldHours         age in hours since the last heat at the end of the rail's life; null leaves the referee age
  */
 public record BranchSpread(
-        String label, Double leastDeviation, Double mostDeviation, Double leastResistance, Double mostResistance, double riseK, Double oldHours) {
+        String label, Double leastDeviation, Double mostDeviation, Double leastResistance, Double mostResistance, double riseK,
+        Double oldHours) {
 
     public BranchSpread {
         Objects.requireNonNull(label, "label");

@@ -13,7 +13,8 @@ record Conditions(
         Axis reference) {
 
     static Conditions nominal(String name) {
-        return new Conditions(name, k -> Axis.NOMINAL, Axis.NOMINAL, Axis.NOMINAL, false, Axis.NOMINAL, Axis.NOMINAL, Axis.NOMINAL, Axis.NOMINAL);
+        return new Conditions(
+                name, k -> Axis.NOMINAL, Axis.NOMINAL, Axis.NOMINAL, false, Axis.NOMINAL, Axis.NOMINAL, Axis.NOMINAL, Axis.NOMINAL);
     }
 
     Conditions allCapacitances(Axis axis) {

@@ -23,8 +23,9 @@ public record Quantile(double probability, double value, Double least, Double mo
         int high = point(1 - TAIL, n, probability) + 1;
         double coverage = BetaFunction.binomialAtMost(high - 1, n, probability) - BetaFunction.binomialAtMost(low - 1, n, probability);
         int rank = Math.min(n - 1, (int) Math.floor(probability * n));
-        return new Quantile(probability, sorted[rank], low < 1 ? null : (Double) sorted[low - 1], high > n ? null : (Double) sorted[high - 1],
-                low, high, coverage);
+        Double least = low < 1 ? null : (Double) sorted[low - 1];
+        Double most = high > n ? null : (Double) sorted[high - 1];
+        return new Quantile(probability, sorted[rank], least, most, low, high, coverage);
     }
 
     /** The least k with P(B <= k) at least the probability. */

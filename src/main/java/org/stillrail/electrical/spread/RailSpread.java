@@ -1,6 +1,11 @@
 package org.stillrail.electrical.spread;
 
+import org.stillrail.electrical.capacitor.OperatingPoint;
 import org.stillrail.electrical.capacitor.Require;
+import org.stillrail.electrical.requirement.Ambient;
+import org.stillrail.electrical.requirement.ConverterFigures;
+import org.stillrail.electrical.requirement.InputRange;
+import org.stillrail.electrical.requirement.RailFigures;
 
 /**
  * How far the conditions of a rail may be from nominal. Shares are plus and minus.
@@ -28,6 +33,22 @@ public record RailSpread(
         }
         share("switchingShare", switchingShare);
         ascending("ambient", ambientMinimumC, ambientNominalC, ambientMaximumC);
+    }
+
+    /**
+     * What a rail says of itself. Without a window its output voltage is exact, without an ambient it stands at 25 degC.
+     *
+     * @param saturationShare inductance left at peak current; null where nobody knows
+     */
+    public static RailSpread of(RailFigures rail, Double saturationShare) {
+        InputRange input = rail.input();
+        ConverterFigures converter = rail.converter();
+        double accuracy = rail.window() == null ? 0 : rail.window().setPointAccuracyV() / Math.abs(rail.nominalVoltageV());
+        double warmthC = OperatingPoint.REFERENCE.temperatureC();
+        Ambient ambient = rail.ambient() == null ? new Ambient(warmthC, warmthC, warmthC, null) : rail.ambient();
+        return new RailSpread(rail.nominalVoltageV(), accuracy, input.minimumV(), input.nominalV(), input.maximumV(),
+                converter.inductanceTolerancePercent() / 100, saturationShare == null ? 1 : saturationShare,
+                converter.switchingTolerancePercent() / 100, ambient.minimumC(), ambient.nominalC(), ambient.maximumC());
     }
 
     private static void share(String name, double value) {

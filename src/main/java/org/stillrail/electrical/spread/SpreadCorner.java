@@ -14,7 +14,8 @@ import java.util.List;
  * @param ambientC         air round the bank
  */
 public record SpreadCorner(
-        String name, List<BranchCorner> branches, double inductanceFactor, double switchingFactor, double outputV, double inputV, double ambientC) {
+        String name, List<BranchCorner> branches, double inductanceFactor, double switchingFactor, double outputV, double inputV,
+        double ambientC) {
 
     public SpreadCorner {
         branches = List.copyOf(branches);

@@ -2,6 +2,11 @@ package org.stillrail.electrical.stress;
 
 import java.util.function.DoubleUnaryOperator;
 import org.stillrail.electrical.capacitor.CharacteristicCurve;
+import org.stillrail.electrical.capacitor.Characteristics;
+import org.stillrail.electrical.capacitor.ImpedanceModel;
+import org.stillrail.electrical.capacitor.ModelBasis;
+import org.stillrail.electrical.capacitor.OperatingPoint;
+import org.stillrail.electrical.capacitor.PlaceInBand;
 import org.stillrail.electrical.capacitor.Require;
 
 /**
@@ -26,6 +31,17 @@ public record BiasCharge(int count, double unbiasedF, CharacteristicCurve overBi
         if (count < 1) {
             throw new IllegalArgumentException("count must be 1 or more, not " + count);
         }
+    }
+
+    /**
+     * Parts with characteristics, at a temperature, an age and a place in their band.
+     *
+     * @param point its bias does not matter
+     */
+    public static BiasCharge of(
+            int count, Characteristics characteristics, ImpedanceModel model, ModelBasis basis, OperatingPoint point, PlaceInBand place) {
+        OperatingPoint unbiased = new OperatingPoint(0, point.temperatureC(), point.ageHours());
+        return new BiasCharge(count, characteristics.bend(model, basis, unbiased, place).capacitanceF(), characteristics.overBias());
     }
 
     /** Small-signal capacitance of all parts together at a voltage. */

@@ -18,8 +18,8 @@ public record Bleed(
         double chargedV, SafeVoltage safe, double bleederOhm, double timeS, double bleederPeakW, double energyJ, List<String> notes) {
 
     /** Stands beside every figure of stored energy. */
-    public static final String CAUTION = "A charged bank can burn, spark and start fires, and electrolytic parts connected the wrong way round or"
-            + " overloaded may vent or burst. Measure before touching, observe polarity, never short the terminals, wear eye protection,"
+    public static final String CAUTION = "A charged bank can burn, spark and start fires, and electrolytic parts that are reversed or overloaded"
+            + " may vent or burst. Measure before touching, observe polarity, never short the terminals, wear eye protection,"
             + " follow the local codes and leave the work to qualified people. A resistor can fail: a calculated time is no proof.";
 
     private static final double HIGH_V = 100;

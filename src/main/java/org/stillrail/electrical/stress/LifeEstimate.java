@@ -60,7 +60,8 @@ public record LifeEstimate(Double hours, LifeRule rule, String reason, List<Stri
             notes.add("The thermal resistance behind it is an estimate.");
         }
         if (coolerK < 0) {
-            notes.add(String.format(Locale.ROOT, "The core is %.1f K warmer than in the datasheet's test; the rule is stretched there.", -coolerK));
+            notes.add(String.format(Locale.ROOT,
+                    "The core is %.1f K warmer than in the datasheet's test; the rule is stretched there.", -coolerK));
         }
         if (heat.coreC() < PARTS_BELOW_C && LifeRule.of(technology).orElseThrow() == LifeRule.TEN_DEGREES) {
             notes.add("Below 60 degC the ten-degree rule and the Arrhenius law part; the rule is the shorter of the two.");

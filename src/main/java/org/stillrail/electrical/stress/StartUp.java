@@ -70,8 +70,8 @@ public record StartUp(
         return share >= 1
                 ? String.format(Locale.ROOT, "The ramp needs %.3g A of the %.3g A that the current limit leaves; a bank %.3g times as large"
                         + " would still start.", peak, available, share)
-                : String.format(Locale.ROOT, "The ramp needs %.3g A and the current limit leaves %.3g A: the bank is too large for it, and a ramp"
-                        + " of %.3g s or more is needed.", peak, available, shortest);
+                : String.format(Locale.ROOT, "The ramp needs %.3g A and the current limit leaves %.3g A: the bank is too large for it,"
+                        + " and a ramp of %.3g s or more is needed.", peak, available, shortest);
     }
 
     /** null without a current limit. */

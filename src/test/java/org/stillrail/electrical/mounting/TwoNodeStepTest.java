@@ -17,8 +17,8 @@ import org.stillrail.electrical.step.StepResult;
 class TwoNodeStepTest {
 
     /**
-     * 10 A in 10 us, far slower than the path of 2 mohm and 5 nH and the load's 10 uF: once the ramp is over and the ringing gone, the load sees
-     * the resistance of bulk and path, and the charge taken from all capacitances together.
+     * 10 A in 10 us, far slower than the path of 2 mohm and 5 nH and the load's 10 uF: once the ramp is over and the ringing gone,
+     * the load sees the resistance of bulk and path, and the charge taken from all capacitances together.
      */
     @Test
     void stepOfTheBankAloneIsSeenAtTheLoad() {

@@ -10,8 +10,19 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.stillrail.electrical.capacitor.Band;
+import org.stillrail.electrical.capacitor.BentPart;
+import org.stillrail.electrical.capacitor.CharacteristicCurve;
+import org.stillrail.electrical.capacitor.Characteristics;
+import org.stillrail.electrical.capacitor.ModelBasis;
 import org.stillrail.electrical.capacitor.OperatingPoint;
 import org.stillrail.electrical.capacitor.PlaceInBand;
+import org.stillrail.electrical.capacitor.SeriesRlc;
+import org.stillrail.electrical.requirement.Ambient;
+import org.stillrail.electrical.requirement.ConverterFigures;
+import org.stillrail.electrical.requirement.InputRange;
+import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.electrical.requirement.Topology;
+import org.stillrail.electrical.requirement.VoltageWindow;
 
 /** Figures by hand: 3.3 V within 1 %, 10 to 14 V in, inductor within 20 % and 30 % less at peak current, -20 to 70 degC. */
 class CornersTest {
@@ -108,5 +119,25 @@ class CornersTest {
         assertThatThrownBy(() -> new BranchSpread("a", -0.1, null, null, null, 0, null)).hasMessageContaining("belong together");
         assertThatThrownBy(() -> new RailSpread(3.3, 0, 14, 12, 10, 0, 1, 0, 25, 25, 25)).hasMessageContaining("input");
         assertThatThrownBy(() -> new RailSpread(3.3, 0, 12, 12, 12, 0, 1.1, 0, 25, 25, 25)).hasMessageContaining("saturationShare");
+    }
+
+    @Test
+    void railSpeaksForItself() {
+        ConverterFigures buck = new ConverterFigures(Topology.BUCK, 4.7e-6, 20, 0.01, 1, 300e3, 10, null, null);
+        RailFigures full = new RailFigures(3.3, 5, new InputRange(10, 12, 14), buck, null, new VoltageWindow(0.1, 0.1, 0.033, 0.01, null),
+                null, null, new Ambient(-20, 25, 70, null), null, null);
+        assertThat(RailSpread.of(full, 0.7)).isEqualTo(RAIL);
+        RailFigures bare = new RailFigures(3.3, 5, InputRange.fixed(12), buck, null, null, null, null, null, null, null);
+        assertThat(RailSpread.of(bare, null)).isEqualTo(new RailSpread(3.3, 0, 12, 12, 12, 0.2, 1, 0.1, 25, 25, 25));
+    }
+
+    /** Hot and new with little ESR, C low: 10 uF less 20 % at a curve's 80 % for 3.3 V; half the ESR. */
+    @Test
+    void cornerBendsAPart() {
+        Characteristics characteristics = new Characteristics(CharacteristicCurve.linear(0, 1, 3.3, 0.8), null, null, null, null, null);
+        BentPart part = named(Corners.of(RAIL, branches(1)), "hot and new, ESR low, capacitances low").branches().get(0)
+                .bend(characteristics, new SeriesRlc(1e-5, 0.01, 0), ModelBasis.datasheet(1e-5));
+        assertThat(part.capacitanceF()).isCloseTo(1e-5 * 0.8 * 0.8, within(1e-15));
+        assertThat(part.model().at(1e5).resistanceOhm()).isCloseTo(0.005, within(1e-12));
     }
 }

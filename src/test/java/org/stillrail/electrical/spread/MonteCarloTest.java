@@ -114,9 +114,14 @@ class MonteCarloTest {
         assertThat(result.figure(RandomFigure.RIPPLE).least()).isCloseTo(exact, withPercentage(100 * Math.max(1e-6, result.rippleError())));
     }
 
-    /** ST-07: independent parts of 20 %, relative sigma 0.2 / sqrt(3 m); a lot strays as one part does. |Z| far below resonance is 1 / (w C). */
+    /**
+     * ST-07: independent parts of 20 %, relative sigma 0.2 / sqrt(3 m), derived from the variance; a lot strays as one part does.
+     * |Z| far below resonance is 1 / (w C).
+     */
     @ParameterizedTest
-    @CsvSource({"1, false, 0.11547005383792516", "4, false, 0.05773502691896258", "10, false, 0.03651483716701107", "10, true, 0.11547005383792516"})
+    @CsvSource({
+        "1, false, 0.11547005383792516", "4, false, 0.05773502691896258", "10, false, 0.03651483716701107",
+        "10, true, 0.11547005383792516"})
     void independentPartsAverageOut(int count, boolean lots, double sigma) {
         RandomBank bank = new RandomBank(
                 List.of(random(count, new SeriesRlc(1e-5, 1e-6, 1e-12), 1e-5, Tolerance.uniform(0.2), Tolerance.NONE)),

@@ -91,7 +91,8 @@ class LifeEstimateTest {
 
     /** Warmer is never longer. */
     @Property
-    void lifeFallsWithTemperature(@ForAll @DoubleRange(min = -40, max = 125) double a, @ForAll @DoubleRange(min = 0.01, max = 50) double more) {
+    void lifeFallsWithTemperature(
+            @ForAll @DoubleRange(min = -40, max = 125) double a, @ForAll @DoubleRange(min = 0.01, max = 50) double more) {
         for (Technology technology : new Technology[] {Technology.WET_ALUMINIUM, Technology.POLYMER_ALUMINIUM, Technology.HYBRID}) {
             assertThat(hours(technology, LifeRating.of(2000, 105), core(a + more)))
                     .isLessThan(hours(technology, LifeRating.of(2000, 105), core(a)));

@@ -57,8 +57,10 @@ class RippleStressTest {
     @Test
     void whatIsNotKnownIsSaid() {
         assertThat(RippleStress.of(currents(), HZ, new RippleRating(1, null, null), 25, RULE).notes()).hasSize(2);
-        RippleRating narrow = new RippleRating(1, CharacteristicCurve.logarithmic(120, 0.4, 1e5, 1), CharacteristicCurve.linear(85, 1, 105, 0.8));
-        assertThat(RippleStress.of(currents(), HZ, narrow, 25, RULE).notes()).allMatch(note -> note.contains("last value is held")).hasSize(2);
+        RippleRating narrow = new RippleRating(
+                1, CharacteristicCurve.logarithmic(120, 0.4, 1e5, 1), CharacteristicCurve.linear(85, 1, 105, 0.8));
+        assertThat(RippleStress.of(currents(), HZ, narrow, 25, RULE).notes())
+                .allMatch(note -> note.contains("last value is held")).hasSize(2);
     }
 
     @Test
@@ -73,7 +75,8 @@ class RippleStressTest {
     void heatOfAResistanceThatFallsWithFrequencyIsTheSameAsTheRipples() {
         DatasheetModel part = DatasheetModel.of(new LossFigures(1e-4, 0.12, 120, 0.04, 100e3), 5e-9);
         BranchRipple ripple = Ripple.of(Banks.of(Banks.branch("part", 1, part)), TRIANGLE, 100).branches().get(0);
-        assertThat(HeatingCurrent.of(ripple.perPart(), HZ).dissipationW(part)).isCloseTo(ripple.perPartDissipationW(), withPercentage(1e-3));
+        assertThat(HeatingCurrent.of(ripple.perPart(), HZ).dissipationW(part))
+                .isCloseTo(ripple.perPartDissipationW(), withPercentage(1e-3));
     }
 
     @Test
