@@ -35,7 +35,8 @@ class ReviewRules {
             return refuse(Refusal.Kind.STATE, step.wrongState(bank));
         }
         return switch (step) {
-            case SUBMITTED -> leftBehind(bank).or(() -> stale(bank, "Save the bank again to judge it by the newer one, then submit that revision."));
+            case SUBMITTED -> leftBehind(bank)
+                    .or(() -> stale(bank, "Save the bank again to judge it by the newer one, then submit that revision."));
             case APPROVED -> ownWork(step, bank, person)
                     .or(() -> newerApproved(bank))
                     .or(() -> stale(bank, "It can be returned, so that a new revision is judged by the newer one."));
@@ -78,8 +79,8 @@ class ReviewRules {
 
     private Optional<Refusal> stale(Bank bank, String remedy) {
         return projects.requireRail(bank.railId()).revision().id().equals(bank.document().railRevisionId()) ? Optional.empty()
-                : refuse(Refusal.Kind.OVERTAKEN, "The rail has changed since this revision was saved: a newer revision of the rail asks something else. "
-                        + remedy);
+                : refuse(Refusal.Kind.OVERTAKEN, "The rail has changed since this revision was saved: a newer revision of the rail "
+                        + "asks something else. " + remedy);
     }
 
     private static Optional<Refusal> refuse(Refusal.Kind kind, String sentence) {

@@ -4,10 +4,8 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -40,18 +38,6 @@ class Snapshots {
 
     Optional<Snapshot> ofRevision(UUID revisionId) {
         return jdbc.sql("select * from review_snapshot where revision_id = :id").param("id", revisionId).query(Snapshots::snapshot).optional();
-    }
-
-    /** Ids of the snapshots of a bank, by revision. */
-    Map<UUID, UUID> idsOfBank(UUID bankId) {
-        record Row(UUID id, UUID revisionId) {
-        }
-        return jdbc.sql("select s.id, s.revision_id from review_snapshot s join bank_revision r on r.id = s.revision_id where r.subject_id = :id")
-                .param("id", bankId)
-                .query((row, index) -> new Row(row.getObject("id", UUID.class), row.getObject("revision_id", UUID.class)))
-                .list()
-                .stream()
-                .collect(Collectors.toMap(Row::revisionId, Row::id));
     }
 
     void insert(Signature signature) {

@@ -72,7 +72,8 @@ class WaitingRows {
     /** Newest revisions of the person, in work, whose rail has changed. */
     List<WaitingRow> stale(UUID personId) {
         return jdbc.sql("select " + COLUMNS + ", r.made_at as taken_at" + REVISIONS
-                        + "where s.state = 'IN_WORK' and r.number = b.latest_number and r.author_id = :personId and " + STALE + " order by r.made_at")
+                        + "where s.state = 'IN_WORK' and r.number = b.latest_number and r.author_id = :personId and " + STALE
+                        + " order by r.made_at")
                 .param("personId", personId)
                 .query((row, index) -> row(row, day(row), null))
                 .list();
