@@ -9,17 +9,24 @@ import org.stillrail.document.CanonicalJson;
  * more than a screen can show, and half the bytes.
  *
  * @param summary the chart in a sentence, for readers without the picture
+ * @param xs      x of every series that has none of its own; found here where it is null
  * @param marks   frequencies or times that matter, drawn as labelled lines
  * @param bands   shaded ranges
  * @param points  ringed places with a label, such as an anti-resonance
  * @param notes   sentences under the chart
  */
 public record ChartData(
-        String summary, Axis x, Axis y, List<Series> series, List<Mark> marks, List<Band> bands, List<Point> points, List<String> notes) {
+        String summary, Axis x, Axis y, List<Double> xs, List<Series> series, List<Mark> marks, List<Band> bands, List<Point> points,
+        List<String> notes) {
 
     private static final int DIGITS = 6;
 
     public ChartData {
+        if (xs == null && !series.isEmpty()) {
+            List<Double> common = series.get(0).x();
+            xs = common;
+            series = series.stream().map(each -> common.equals(each.x()) ? each.onSharedX() : each).toList();
+        }
         series = List.copyOf(series);
         marks = List.copyOf(marks);
         bands = List.copyOf(bands);
@@ -28,7 +35,12 @@ public record ChartData(
     }
 
     public ChartData(String summary, Axis x, Axis y, List<Series> series, List<Mark> marks, List<Band> bands) {
-        this(summary, x, y, series, marks, bands, List.of(), List.of());
+        this(summary, x, y, null, series, marks, bands, List.of(), List.of());
+    }
+
+    public ChartData(
+            String summary, Axis x, Axis y, List<Series> series, List<Mark> marks, List<Band> bands, List<Point> points, List<String> notes) {
+        this(summary, x, y, null, series, marks, bands, points, notes);
     }
 
     /** @param scale log or linear */
@@ -62,6 +74,10 @@ public record ChartData(
 
         public static Series of(String key, String label, String role, double[] x, double[] y) {
             return new Series(key, label, role, null, null, rounded(x), rounded(y), null, null);
+        }
+
+        private Series onSharedX() {
+            return new Series(key, label, role, technology, kind, null, y, validFrom, validTo);
         }
 
         public Series drawnAs(String newTechnology, String newKind) {
