@@ -165,7 +165,7 @@ final class BankCharts {
 
     private Series branch(int k, Curve curve, ToDoubleBiFunction<Curve, Integer> value) {
         BranchInput branch = evaluation.input().branches().get(k);
-        ValidRange valid = branch.model().model().validRange();
+        ValidRange valid = branch.part().asModelled().validRange();
         return Series.of(key(k), branch.label(), "branch", curve.grid().toArray(), values(curve, value))
                 .drawnAs(branch.technology() == null ? null : branch.technology().key(), branch.measured() ? "measured" : "datasheet")
                 .validBetween(valid.fromHz(), valid.toHz());

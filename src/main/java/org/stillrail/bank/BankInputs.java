@@ -6,7 +6,7 @@ import org.stillrail.electrical.evaluation.BranchEvidence;
 import org.stillrail.electrical.evaluation.BranchEvidence.EsrMeaning;
 import org.stillrail.electrical.evaluation.BranchInput;
 import org.stillrail.electrical.evaluation.EvaluationInput;
-import org.stillrail.electrical.evaluation.ModelInput;
+import org.stillrail.electrical.evaluation.PartInput;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.library.Library;
 import org.stillrail.library.Part;
@@ -42,7 +42,7 @@ public class BankInputs {
 
     private BranchInput branch(BranchDocument branch) {
         if (branch.inline() != null) {
-            return new BranchInput(branch.label(), branch.count(), null, null, null, ModelInput.of(branch.inline()), branch.mounting(),
+            return new BranchInput(branch.label(), branch.count(), null, null, null, PartInput.fixed(branch.inline()), branch.mounting(),
                     branch.shared(), "figures typed on the bank's page", false);
         }
         Part part = library.findRevision(branch.partRevisionId()).orElseThrow();
@@ -50,7 +50,7 @@ public class BankInputs {
         PartModel model = models.of(document);
         Double areaM2 = document.lengthM() == null || document.widthM() == null ? null : document.lengthM() * document.widthM();
         return new BranchInput(branch.label(), branch.count(), document.partNumber(), document.technology(), document.ratedVoltageV(),
-                ModelInput.of(model.model()), branch.mounting(), branch.shared(), model.source(), model.measured(),
+                model.frozen(document), branch.mounting(), branch.shared(), model.source(), model.measured(),
                 new BranchEvidence(model.samples(), model.measured() ? null : meaning(document), model.estimates()),
                 document.heightM(), areaM2, document.cost());
     }

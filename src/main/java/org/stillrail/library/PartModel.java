@@ -8,6 +8,8 @@ import org.stillrail.electrical.capacitor.ModelBasis;
 import org.stillrail.electrical.capacitor.OperatingPoint;
 import org.stillrail.electrical.capacitor.PlaceInBand;
 import org.stillrail.electrical.capacitor.SweepFamily;
+import org.stillrail.electrical.evaluation.ModelInput;
+import org.stillrail.electrical.evaluation.PartInput;
 
 /**
  * The model that a part lends to a bank, with where it comes from.
@@ -28,6 +30,17 @@ public record PartModel(
     /** The part as it stands in its sweep or its datasheet, nothing bent. */
     public ImpedanceModel model() {
         return family.members().get(0).model();
+    }
+
+    /** Frozen for an evaluation. */
+    public PartInput frozen(PartDocument part) {
+        EsrBounds bounds = EsrBounds.of(part, this);
+        return new PartInput(
+                family.members().stream().map(member -> new PartInput.Member(member.point(), ModelInput.of(member.model()))).toList(),
+                testFrequencyHz, nominalCapacitanceF, measured, characteristics,
+                part.tolerancePercent() == null ? null : (Double) (-part.tolerancePercent().minusPercent() / 100),
+                part.tolerancePercent() == null ? null : (Double) (part.tolerancePercent().plusPercent() / 100),
+                bounds.least(), bounds.most());
     }
 
     /** The part at an operating point and a place in its tolerance band. */

@@ -3,6 +3,7 @@ package org.stillrail.electrical.evaluation;
 import java.math.BigDecimal;
 import org.stillrail.electrical.bank.Branch;
 import org.stillrail.electrical.bank.SeriesPath;
+import org.stillrail.electrical.capacitor.ImpedanceModel;
 import org.stillrail.electrical.capacitor.Technology;
 
 /**
@@ -11,6 +12,7 @@ import org.stillrail.electrical.capacitor.Technology;
  * @param partNumber    null for inline figures
  * @param technology    null for inline figures
  * @param ratedVoltageV null for inline figures
+ * @param part          with all that bends it
  * @param source        where the model comes from, in words
  * @param measured      whether it rests on a sweep
  * @param evidence      how well the model is supported; absent is {@link BranchEvidence#NONE}
@@ -19,7 +21,7 @@ import org.stillrail.electrical.capacitor.Technology;
  * @param cost          of one part, null where it is not known
  */
 public record BranchInput(
-        String label, int count, String partNumber, Technology technology, Double ratedVoltageV, ModelInput model, SeriesPath mounting,
+        String label, int count, String partNumber, Technology technology, Double ratedVoltageV, PartInput part, SeriesPath mounting,
         SeriesPath shared, String source, boolean measured, BranchEvidence evidence, Double heightM, Double areaM2, BigDecimal cost) {
 
     public BranchInput {
@@ -28,28 +30,34 @@ public record BranchInput(
 
     /** Without evidence, size and cost. */
     public BranchInput(
-            String label, int count, String partNumber, Technology technology, Double ratedVoltageV, ModelInput model, SeriesPath mounting,
+            String label, int count, String partNumber, Technology technology, Double ratedVoltageV, PartInput part, SeriesPath mounting,
             SeriesPath shared, String source, boolean measured) {
-        this(label, count, partNumber, technology, ratedVoltageV, model, mounting, shared, source, measured, null, null, null, null);
+        this(label, count, partNumber, technology, ratedVoltageV, part, mounting, shared, source, measured, null, null, null, null);
     }
 
+    /** With its part at some operating point. */
+    Branch branch(ImpedanceModel model) {
+        return new Branch(label, count, model, mounting, shared);
+    }
+
+    /** With its part as modelled, nothing bent. */
     public Branch branch() {
-        return new Branch(label, count, model.model(), mounting, shared);
+        return branch(part.asModelled());
     }
 
     public BranchInput withCount(int newCount) {
-        return new BranchInput(label, newCount, partNumber, technology, ratedVoltageV, model, mounting, shared, source, measured, evidence,
+        return new BranchInput(label, newCount, partNumber, technology, ratedVoltageV, part, mounting, shared, source, measured, evidence,
                 heightM, areaM2, cost);
     }
 
     public BranchInput withEvidence(BranchEvidence newEvidence) {
-        return new BranchInput(label, count, partNumber, technology, ratedVoltageV, model, mounting, shared, source, measured, newEvidence,
+        return new BranchInput(label, count, partNumber, technology, ratedVoltageV, part, mounting, shared, source, measured, newEvidence,
                 heightM, areaM2, cost);
     }
 
     /** @param newHeightM and the others: null where not known */
     public BranchInput withSize(Double newHeightM, Double newAreaM2, BigDecimal newCost) {
-        return new BranchInput(label, count, partNumber, technology, ratedVoltageV, model, mounting, shared, source, measured, evidence,
+        return new BranchInput(label, count, partNumber, technology, ratedVoltageV, part, mounting, shared, source, measured, evidence,
                 newHeightM, newAreaM2, newCost);
     }
 }

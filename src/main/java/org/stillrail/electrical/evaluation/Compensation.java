@@ -35,9 +35,8 @@ record Compensation(Control control, Compensator compensator, Double wantedHz) {
             if (figures.crossoverHz() == null || figures.phaseMarginDeg() == null) {
                 throw new IllegalArgumentException("The rail states neither a compensator nor a crossover with a phase margin");
             }
-            Corner nominal = Corner.nominal(rail);
             LoopTarget target = new LoopTarget(figures.crossoverHz(), figures.phaseMarginDeg());
-            return new Compensation(control, CompensatorDesign.place(bank, nominal.stage(rail), control, target), target.crossoverHz());
+            return new Compensation(control, CompensatorDesign.place(bank, Corner.nominalStage(rail), control, target), target.crossoverHz());
         });
     }
 

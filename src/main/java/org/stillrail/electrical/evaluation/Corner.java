@@ -3,59 +3,85 @@ package org.stillrail.electrical.evaluation;
 import java.util.ArrayList;
 import java.util.List;
 import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.capacitor.BentPart;
 import org.stillrail.electrical.converter.PowerStage;
 import org.stillrail.electrical.requirement.ConverterFigures;
-import org.stillrail.electrical.requirement.InputRange;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.ripple.BoostCurrent;
 import org.stillrail.electrical.ripple.BuckCurrent;
 import org.stillrail.electrical.ripple.ConverterCurrent;
 import org.stillrail.electrical.ripple.InvertingCurrent;
+import org.stillrail.electrical.spread.BranchCorner;
+import org.stillrail.electrical.spread.BranchSpread;
+import org.stillrail.electrical.spread.Corners;
+import org.stillrail.electrical.spread.RailSpread;
+import org.stillrail.electrical.spread.SpreadCorner;
 
 /**
- * Conditions that a bank is judged under: from an input it makes the bank, the power stage and the current of just these
- * conditions.
+ * Conditions that a bank is judged under, with the parts as they are then: from a rail it makes the power stage and the
+ * current of just these conditions.
  *
- * @param name in words, as in 'lowest input (4.5 V)'
+ * @param name  in words, as in 'lowest input (4.5 V)'
+ * @param parts in the bank's order
  */
-public record Corner(String name, double inputV) {
+public record Corner(String name, SpreadCorner conditions, List<BentPart> parts, Bank bank) {
 
     /** Length of the edges of a rectifier's current, which rails do not state. Common practice, no source. */
     static final double EDGE_S = 20e-9;
     private static final String NOMINAL = "nominal";
 
     /** The nominal corner first, then those that differ from it. */
-    public static List<Corner> of(RailFigures rail) {
-        InputRange range = rail.input();
-        List<Corner> corners = new ArrayList<>();
-        corners.add(nominal(rail));
-        if (range.minimumV() != range.nominalV()) {
-            corners.add(new Corner("lowest input (" + Words.quantity(range.minimumV(), "V") + ")", range.minimumV()));
+    static List<Corner> of(EvaluationInput input) {
+        if (input.branches().isEmpty()) {
+            throw new IllegalArgumentException("A bank needs at least one branch");
         }
-        if (range.maximumV() != range.nominalV()) {
-            corners.add(new Corner("highest input (" + Words.quantity(range.maximumV(), "V") + ")", range.maximumV()));
-        }
-        return List.copyOf(corners);
+        RailFigures rail = input.rail();
+        List<BranchSpread> spreads = input.branches().stream().map(branch -> spread(branch, rail)).toList();
+        return Corners.of(RailSpread.of(rail, null), spreads).corners().stream().map(corner -> of(corner, input)).toList();
     }
 
-    public static Corner nominal(RailFigures rail) {
-        return new Corner(NOMINAL, rail.input().nominalV());
+    private static Corner of(SpreadCorner conditions, EvaluationInput input) {
+        List<BentPart> parts = new ArrayList<>();
+        List<Branch> branches = new ArrayList<>();
+        for (int k = 0; k < input.branches().size(); k++) {
+            BranchCorner place = conditions.branches().get(k);
+            BranchInput branch = input.branches().get(k);
+            BentPart part = branch.part().at(place.point(), place.place());
+            parts.add(part);
+            branches.add(branch.branch(part.model()));
+        }
+        return new Corner(name(conditions), conditions, List.copyOf(parts), new Bank(branches));
+    }
+
+    private static BranchSpread spread(BranchInput branch, RailFigures rail) {
+        PartInput part = branch.part();
+        Double oldHours = rail.life() == null ? null : (Double) rail.life().hours();
+        return new BranchSpread(branch.label(), part.leastDeviation(), part.mostDeviation(), part.leastResistance(), part.mostResistance(), 0,
+                oldHours);
+    }
+
+    private static String name(SpreadCorner conditions) {
+        return conditions.name().endsWith("input") ? conditions.name() + " (" + Words.quantity(conditions.inputV(), "V") + ")" : conditions.name();
     }
 
     /** As the end of a sentence. */
     static String at(String name) {
-        return " at the " + name + (NOMINAL.equals(name) ? " corner" : "");
-    }
-
-    Bank bank(EvaluationInput input) {
-        return input.bank();
+        return NOMINAL.equals(name) ? " at the nominal corner" : " with " + name;
     }
 
     /** @throws IllegalArgumentException where a buck cannot make the output from this input */
     PowerStage stage(RailFigures rail) {
         ConverterFigures converter = rail.converter();
-        return new PowerStage(inputV, rail.nominalVoltageV(), converter.inductanceH(), converter.resistanceOhm(), converter.switchingHz(),
-                converter.phases());
+        return new PowerStage(conditions.inputV(), conditions.outputV(), inductanceH(converter), converter.resistanceOhm(),
+                switchingHz(converter), converter.phases());
+    }
+
+    /** The power stage with every figure nominal. */
+    static PowerStage nominalStage(RailFigures rail) {
+        ConverterFigures converter = rail.converter();
+        return new PowerStage(rail.input().nominalV(), rail.nominalVoltageV(), converter.inductanceH(), converter.resistanceOhm(),
+                converter.switchingHz(), converter.phases());
     }
 
     /**
@@ -65,14 +91,24 @@ public record Corner(String name, double inputV) {
      */
     ConverterCurrent current(RailFigures rail) {
         ConverterFigures converter = rail.converter();
-        double outputV = rail.nominalVoltageV();
+        double inputV = conditions.inputV();
+        double outputV = conditions.outputV();
+        double inductanceH = inductanceH(converter);
+        double switchingHz = switchingHz(converter);
         return switch (converter.topology()) {
-            case BUCK -> new BuckCurrent(inputV, outputV, converter.inductanceH(), converter.switchingHz(), converter.phases());
-            case BOOST -> new BoostCurrent(inputV, outputV, converter.inductanceH(), converter.switchingHz(), converter.phases(),
+            case BUCK -> new BuckCurrent(inputV, outputV, inductanceH, switchingHz, converter.phases());
+            case BOOST -> new BoostCurrent(inputV, outputV, inductanceH, switchingHz, converter.phases(), rail.nominalCurrentA(), EDGE_S);
+            case INVERTING_BUCK_BOOST -> new InvertingCurrent(inputV, outputV, inductanceH, switchingHz, converter.phases(),
                     rail.nominalCurrentA(), EDGE_S);
-            case INVERTING_BUCK_BOOST -> new InvertingCurrent(inputV, outputV, converter.inductanceH(), converter.switchingHz(),
-                    converter.phases(), rail.nominalCurrentA(), EDGE_S);
             case FLYBACK -> null;
         };
+    }
+
+    private double inductanceH(ConverterFigures converter) {
+        return converter.inductanceH() * conditions.inductanceFactor();
+    }
+
+    private double switchingHz(ConverterFigures converter) {
+        return converter.switchingHz() * conditions.switchingFactor();
     }
 }

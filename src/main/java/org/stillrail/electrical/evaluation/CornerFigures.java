@@ -41,6 +41,7 @@ record CornerFigures(
         Tried<LoopBand> loop = probe.wants(Probe.Item.LOOP)
                 ? compensation.then(placed -> LoopBand.of(bank, placed.at(corner, rail), placed.wantedHz())) : probe.known().loop();
         Tried<StepPair> steps = rail.loadStep() == null ? null : probe.exhausted() != null ? probe.exhausted()
+                : !compensation.answered() ? Tried.refused(compensation.refusal())
                 : loop.then(band -> steps(rail, corner, bank, compensation.value().at(corner, rail), band, probe));
         return new CornerFigures(corner, bank, ripple, quiet, loop, steps, need);
     }

@@ -12,21 +12,22 @@ import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.step.SeriesEquivalent;
 import org.stillrail.electrical.step.StepResult;
 
-/** Loop and load step of the nominal corner as curves for the charts; what cannot be had is null. */
+/** Loop and load step of one corner as curves for the charts; what cannot be had is null. */
 record Dynamics(LoopResult loop, StepPair steps, StepPair stepsAlone, List<String> warnings) {
 
     private static final int SAMPLES = 600;
 
-    static Dynamics of(EvaluationInput input, CornerFigures nominal, KeyFrequencies frequencies, FrequencyGrid grid) {
+    /** @param nominal the bank that a compensator is placed for */
+    static Dynamics of(EvaluationInput input, CornerFigures shown, Bank nominal, KeyFrequencies frequencies, FrequencyGrid grid) {
         RailFigures rail = input.rail();
         if (rail.converter().topology() != Topology.BUCK) {
             return new Dynamics(null, null, null, List.of());
         }
-        Bank bank = nominal.bank();
+        Bank bank = shown.bank();
         LoadStep step = rail.loadStep();
         Tried<LoopResult> loop = rail.converter().control() == null ? Tried.refused("")
-                : Compensation.of(rail, bank).then(placed -> Loop.of(bank, placed.at(nominal.corner(), rail), grid));
-        StepPair steps = nominal.steps() == null ? null : nominal.steps().value();
+                : Compensation.of(rail, nominal).then(placed -> Loop.of(bank, placed.at(shown.corner(), rail), grid));
+        StepPair steps = shown.steps() == null ? null : shown.steps().value();
         Tried<StepPair> alone = step == null ? Tried.refused("")
                 : Tried.of(() -> StepPair.of(StepPair.inTime(bank, frequencies.crossoverHz()), null, step,
                         StepPair.aloneDurationS(step, frequencies.crossoverHz()), SAMPLES));

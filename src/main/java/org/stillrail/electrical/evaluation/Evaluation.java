@@ -28,9 +28,9 @@ import org.stillrail.electrical.ripple.Ripple;
  * @param extrema      of |Z| on the grid of the charts
  * @param atCrossover  the bank at the crossover
  * @param atSwitching  the bank at the switching frequency
- * @param ripple       under the converter's current at nominal input; null for a flyback, whose current is not modelled
- * @param quiet        the harmonics against the quiet band's mask at nominal input; empty where no ripple limit is set
- * @param loop         at the nominal corner on the grid of the charts; null where the rail has no control, it is not
+ * @param ripple       under the converter's current at that corner; null for a flyback, whose current is not modelled
+ * @param quiet        the harmonics against the quiet band's mask; empty where no ripple limit is set
+ * @param loop         on the grid of the charts; null where the rail has no control, it is not
  *                     modelled, or it was refused (then the verdicts say why)
  * @param steps        at the nominal corner, with the loop; null likewise, and where no load step is asked
  * @param stepsAlone   the bank alone under the same steps, for one period of the crossover; null where no load step is asked
@@ -45,6 +45,7 @@ import org.stillrail.electrical.ripple.Ripple;
 public record Evaluation(
         EvaluationInput input,
         List<Corner> corners,
+        Corner shown,
         KeyFrequencies frequencies,
         BankCurves curves,
         List<Extremum> extrema,
@@ -77,28 +78,38 @@ public record Evaluation(
      *                                    but an interrupted thread gets a CancellationException
      */
     public static Evaluation evaluate(EvaluationInput input) {
+        return evaluate(input, null);
+    }
+
+    /**
+     * The same with curves, ripple, loop and load step of another corner; the verdicts are always over all corners.
+     *
+     * @param shownCorner name of the corner to show; null, or a name that this bank does not have, for the nominal one
+     */
+    public static Evaluation evaluate(EvaluationInput input, String shownCorner) {
         try {
-            return evaluateAll(input);
+            return evaluateAll(input, shownCorner);
         } catch (IllegalArgumentException | ArithmeticException e) {
             throw new EvaluationRefusedException(e.getMessage(), e);
         }
     }
 
-    private static Evaluation evaluateAll(EvaluationInput input) {
+    private static Evaluation evaluateAll(EvaluationInput input, String shownCorner) {
         RailFigures rail = input.rail();
-        Bank bank = input.bank();
-        List<Corner> corners = Corner.of(rail);
-        Verdicts judged = Verdicts.of(input, corners);
-        CornerFigures nominal = judged.figures().get(0);
-        KeyFrequencies frequencies = nominal.frequencies(rail);
+        List<Corner> corners = Corner.of(input);
+        Corner shown = corners.stream().filter(corner -> corner.name().equals(shownCorner)).findFirst().orElse(corners.get(0));
+        Bank bank = shown.bank();
+        Verdicts judged = Verdicts.of(input, corners, shown);
+        CornerFigures figures = judged.figures().get(corners.indexOf(shown));
+        KeyFrequencies frequencies = figures.frequencies(rail);
         FrequencyGrid grid = FrequencyGrid.logSpaced(
                 Math.min(LOWEST_HZ, frequencies.dampingFromHz() / 3), Math.max(HIGHEST_HZ, 3 * frequencies.quietToHz()), POINTS);
         BankCurves curves = bank.on(grid);
         List<Extremum> extrema = bank.extrema(grid.startHz(), grid.stopHz());
         Set<String> warnings = new LinkedHashSet<>();
-        ConverterCurrent current = corners.get(0).current(rail);
+        ConverterCurrent current = shown.current(rail);
         Ripple ripple = current == null ? null : Ripple.of(bank, current, Ripple.DEFAULT_SAMPLES);
-        Dynamics dynamics = Dynamics.of(input, nominal, frequencies, grid);
+        Dynamics dynamics = Dynamics.of(input, figures, corners.get(0).bank(), frequencies, grid);
         if (ripple != null) {
             warnings.addAll(ripple.warnings());
             warnings.addAll(currentWarnings(rail, current));
@@ -109,8 +120,8 @@ public record Evaluation(
         warnings.addAll(dynamics.warnings());
         List<Remedy> remedies = Remedy.of(judged);
         List<Verdict> verdicts = judged.verdicts().stream().map(verdict -> Remedy.advise(verdict, remedies)).toList();
-        return new Evaluation(input, corners, frequencies, curves, extrema, CarrierRibbon.of(bank, curves, extrema),
-                reading(bank, frequencies.crossoverHz()), reading(bank, frequencies.switchingHz()), ripple, nominal.quiet(),
+        return new Evaluation(input, corners, shown, frequencies, curves, extrema, CarrierRibbon.of(bank, curves, extrema),
+                reading(bank, frequencies.crossoverHz()), reading(bank, frequencies.switchingHz()), ripple, figures.quiet(),
                 dynamics.loop(), dynamics.steps(), dynamics.stepsAlone(), window(rail, judged), verdicts, Claim.of(verdicts, corners.size()),
                 Evidence.of(input, bank, frequencies, verdicts), remedies, Bracket.of(frequencies, grid.startHz()),
                 effects(bank, frequencies, current), idle(curves, frequencies), List.copyOf(warnings));

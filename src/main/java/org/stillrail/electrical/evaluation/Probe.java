@@ -18,10 +18,13 @@ record Probe(Set<Item> items, CornerFigures known, int samples, Tried<StepPair> 
     /** One costly piece of the figures. */
     enum Item { RIPPLE, LOOP, STEP, RELEASE }
 
-    /** @param nominal null at the nominal corner, whose steps are drawn */
-    static Probe everything(CornerFigures nominal) {
+    /**
+     * @param nominal null at the nominal corner itself
+     * @param drawn   whether the steps of this corner are drawn
+     */
+    static Probe everything(CornerFigures nominal, boolean drawn) {
         Tried<StepPair> steps = nominal == null ? null : nominal.steps();
-        return new Probe(EnumSet.allOf(Item.class), null, nominal == null ? CURVE : FEW, steps != null && steps.exhausted() ? steps : null);
+        return new Probe(EnumSet.allOf(Item.class), null, drawn ? CURVE : FEW, steps != null && steps.exhausted() ? steps : null);
     }
 
     static Probe of(Set<Item> items, CornerFigures known) {

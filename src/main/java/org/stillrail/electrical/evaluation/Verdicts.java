@@ -22,14 +22,17 @@ import org.stillrail.electrical.requirement.Verdict;
  */
 record Verdicts(EvaluationInput input, List<CornerFigures> figures, List<Verdict> verdicts) {
 
-    static Verdicts of(EvaluationInput input, List<Corner> corners) {
+    /** @param shown the corner whose steps are drawn */
+    static Verdicts of(EvaluationInput input, List<Corner> corners, Corner shown) {
         RailFigures rail = input.rail();
-        Tried<Compensation> compensation = compensation(rail, corners.get(0).bank(input));
-        List<CornerFigures> figures = new ArrayList<>();
-        for (Corner corner : corners) {
-            CornerFigures nominal = figures.isEmpty() ? null : figures.get(0);
-            figures.add(CornerFigures.of(rail, corner, corner.bank(input), compensation, Probe.everything(nominal)));
-        }
+        Tried<Compensation> compensation = compensation(rail, corners.get(0).bank());
+        CornerFigures nominal = CornerFigures.of(
+                rail, corners.get(0), corners.get(0).bank(), compensation, Probe.everything(null, corners.get(0) == shown));
+        List<CornerFigures> figures = new ArrayList<>(List.of(nominal));
+        // Corners do not depend on each other, and the order of the list stays: the same figures on any number of cores.
+        figures.addAll(corners.subList(1, corners.size()).parallelStream()
+                .map(corner -> CornerFigures.of(rail, corner, corner.bank(), compensation, Probe.everything(nominal, corner == shown)))
+                .toList());
         List<Verdict> verdicts = new ArrayList<>();
         judges(input).forEach((requirement, judge) -> verdicts.add(worst(judge, figures)));
         verdicts.addAll(SpaceJudge.all(input));
@@ -48,12 +51,12 @@ record Verdicts(EvaluationInput input, List<CornerFigures> figures, List<Verdict
         RailFigures rail = changed.rail();
         Tried<Compensation> compensation = compensation(rail, changed(figures.get(0).bank(), branch, count));
         Map<Requirement, Judge> judges = judges(changed);
-        Map<Corner, Set<Probe.Item>> items = items(judges.keySet());
-        Map<Corner, CornerFigures> again = new HashMap<>();
+        Map<String, Set<Probe.Item>> items = items(judges.keySet());
+        Map<String, CornerFigures> again = new HashMap<>();
         List<Verdict> after = new ArrayList<>();
         judges.forEach((requirement, judge) -> {
             CornerFigures known = setting(requirement);
-            after.add(judge.at(again.computeIfAbsent(known.corner(), corner -> CornerFigures.of(rail, corner,
+            after.add(judge.at(again.computeIfAbsent(known.corner().name(), corner -> CornerFigures.of(rail, known.corner(),
                     changed(known.bank(), branch, count), compensation, Probe.of(items.get(corner), known)))));
         });
         after.addAll(SpaceJudge.all(changed));
@@ -70,11 +73,11 @@ record Verdicts(EvaluationInput input, List<CornerFigures> figures, List<Verdict
         return figures.stream().filter(each -> each.corner().name().equals(corner)).findFirst().orElse(figures.get(0));
     }
 
-    private Map<Corner, Set<Probe.Item>> items(Set<Requirement> requirements) {
-        Map<Corner, Set<Probe.Item>> items = new HashMap<>();
+    private Map<String, Set<Probe.Item>> items(Set<Requirement> requirements) {
+        Map<String, Set<Probe.Item>> items = new HashMap<>();
         for (Requirement requirement : requirements) {
             CornerFigures known = setting(requirement);
-            Set<Probe.Item> wanted = items.computeIfAbsent(known.corner(), key -> EnumSet.noneOf(Probe.Item.class));
+            Set<Probe.Item> wanted = items.computeIfAbsent(known.corner().name(), key -> EnumSet.noneOf(Probe.Item.class));
             if (!on(requirement).outcome().judged()) {
                 continue;
             }

@@ -16,7 +16,7 @@ class EvaluationPropertyTest {
     private static final double ROUNDING = 1e-3;
 
     private static double value(EvaluationInput input, Requirement requirement) {
-        return Verdicts.of(input, Corner.of(input.rail())).on(requirement).value();
+        return Rails.verdicts(input).on(requirement).value();
     }
 
     /** Ideal capacitances add up, so ripple and |Z| fall with each one. */
@@ -45,7 +45,7 @@ class EvaluationPropertyTest {
             @ForAll @Scale(11) @DoubleRange(min = 1e-6, max = 1e-3) double c, @ForAll @Scale(11) @DoubleRange(min = 1e-3, max = 0.1) double r,
             @ForAll @Scale(11) @DoubleRange(min = 1e-4, max = 0.1) double limitV) {
         EvaluationInput input = Rails.input(Rails.rippleOnly(limitV), Rails.inline("a", 1, c, r, 1e-9));
-        for (Verdict verdict : Verdicts.of(input, Corner.of(input.rail())).verdicts()) {
+        for (Verdict verdict : Rails.verdicts(input).verdicts()) {
             if (verdict.margin() != null) {
                 assertThat(verdict.met()).isEqualTo(verdict.margin() >= 0);
             }

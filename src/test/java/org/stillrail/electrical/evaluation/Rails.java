@@ -36,13 +36,19 @@ final class Rails {
     }
 
     static ConverterFigures converter(ControlFigures control) {
-        return new ConverterFigures(Topology.BUCK, 2.2e-6, 20, 0.01, 1, SWITCHING_HZ, 5, control, 15.0);
+        return new ConverterFigures(Topology.BUCK, 2.2e-6, 0, 0.01, 1, SWITCHING_HZ, 0, control, 15.0);
     }
 
     static ConverterFigures converter(Topology topology) {
-        return new ConverterFigures(topology, 2.2e-6, 20, 0.01, 1, SWITCHING_HZ, 5, placed(40e3, 60), 15.0);
+        return new ConverterFigures(topology, 2.2e-6, 0, 0.01, 1, SWITCHING_HZ, 0, placed(40e3, 60), 15.0);
     }
 
+    static Verdicts verdicts(EvaluationInput input) {
+        List<Corner> corners = Corner.of(input);
+        return Verdicts.of(input, corners, corners.get(0));
+    }
+
+    /** Tolerances of the converter are left to the tests that are about them. */
     static RailFigures everything() {
         return new RailFigures(OUTPUT_V, 5, new InputRange(9, 12, 15), converter(placed(40e3, 60)),
                 new RippleLimit(0.03, CITATION), new VoltageWindow(0.165, 0.165, 0.033, 0.01, CITATION),
@@ -95,12 +101,12 @@ final class Rails {
     }
 
     static BranchInput part(String label, int count, Technology technology, double ratedV, ImpedanceModel model) {
-        return new BranchInput(label, count, "TEST-" + label, technology, ratedV, ModelInput.of(model), SeriesPath.NONE, SeriesPath.NONE,
+        return new BranchInput(label, count, "TEST-" + label, technology, ratedV, PartInput.fixed(model), SeriesPath.NONE, SeriesPath.NONE,
                 "datasheet: test figures", false).withSize(2e-3, 10e-6, new BigDecimal("0.35"));
     }
 
     static BranchInput inline(String label, int count, double capacitanceF, double resistanceOhm, double inductanceH) {
-        return new BranchInput(label, count, null, null, null, ModelInput.of(new SeriesRlc(capacitanceF, resistanceOhm, inductanceH)),
+        return new BranchInput(label, count, null, null, null, PartInput.fixed(new SeriesRlc(capacitanceF, resistanceOhm, inductanceH)),
                 SeriesPath.NONE, SeriesPath.NONE, "typed", false);
     }
 

@@ -64,7 +64,7 @@ class StepVerdictsTest {
     }
 
     private static Verdict bulkCharge(double capacitanceF) {
-        return Evaluation.evaluate(Rails.input(Rails.everything(), Rails.inline("all of it", 1, capacitanceF, 0.02, 3e-9)))
+        return Evaluation.evaluate(Rails.input(Rails.with(Rails.everything(), (VoltageWindow) null), Rails.inline("all of it", 1, capacitanceF, 0.02, 3e-9)))
                 .verdict(Requirement.BULK_CHARGE);
     }
 
@@ -118,7 +118,8 @@ class StepVerdictsTest {
 
     @Test
     void sharesOfTheWindowAddUp() {
-        Evaluation evaluation = Evaluation.evaluate(Rails.sound().withRail(oneInput()));
+        EvaluationInput input = Rails.sound().withRail(oneInput());
+        Evaluation evaluation = Evaluation.evaluate(input, Evaluation.evaluate(input).window().corner());
         WindowSide minus = evaluation.window().minus();
         assertThat(minus.setPointV()).isEqualTo(0.033);
         assertThat(minus.regulationV()).isEqualTo(0.01);

@@ -24,7 +24,7 @@ class StoredEvaluationTest {
         double[] x = new double[121];
         new SeriesRlc(22e-6, 0.003, 0.8e-9).addImpedanceTo(points, r, x);
         BranchInput measured = new BranchInput("measured", 3, "TEST-7", Technology.CERAMIC_CLASS_2, 10.0,
-                ModelInput.of(TableModel.of(points.toArray(), r, x)), new SeriesPath(1e-4, 2e-10), new SeriesPath(0, 1e-10),
+                PartInput.fixed(TableModel.of(points.toArray(), r, x)), new SeriesPath(1e-4, 2e-10), new SeriesPath(0, 1e-10),
                 "measured: test sweep", true).withEvidence(new BranchEvidence(2, null, List.of()));
         BranchInput datasheet = Rails.part("sheet", 1, Technology.HYBRID, 10, Rails.datasheet(2.2e-4, 0.08, 0.015, 3e-9));
         return Rails.input(Rails.with(Rails.with(Rails.everything(), new EsrWindow(1e-3, null, Rails.CITATION)),

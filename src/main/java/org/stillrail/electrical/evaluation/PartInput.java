@@ -1,0 +1,59 @@
+package org.stillrail.electrical.evaluation;
+
+import java.util.List;
+import org.stillrail.electrical.capacitor.BentPart;
+import org.stillrail.electrical.capacitor.Characteristics;
+import org.stillrail.electrical.capacitor.ImpedanceModel;
+import org.stillrail.electrical.capacitor.ModelBasis;
+import org.stillrail.electrical.capacitor.OperatingPoint;
+import org.stillrail.electrical.capacitor.PlaceInBand;
+import org.stillrail.electrical.capacitor.SeriesRlc;
+import org.stillrail.electrical.capacitor.SweepFamily;
+
+/**
+ * A part frozen with all that bends its model, so that it can be had at any operating point years later. What nobody knows
+ * is null.
+ *
+ * @param members             the model, or the sweeps of one sample at several biases and temperatures; the chosen one first
+ * @param testFrequencyHz     where the capacitance is stated
+ * @param nominalCapacitanceF of the datasheet
+ * @param measured            whether it rests on sweeps, which stand at their own bias, temperature and age
+ * @param leastDeviation      of the capacitance at delivery, such as -0.2; with {@code mostDeviation}
+ * @param leastResistance     smallest ESR over that of the model
+ * @param mostResistance      largest ESR over that of the model
+ */
+public record PartInput(
+        List<Member> members, double testFrequencyHz, double nominalCapacitanceF, boolean measured, Characteristics characteristics,
+        Double leastDeviation, Double mostDeviation, Double leastResistance, Double mostResistance) {
+
+    /** A frozen model and where it stands. */
+    public record Member(OperatingPoint point, ModelInput model) {
+    }
+
+    public PartInput {
+        members = List.copyOf(members);
+        characteristics = characteristics == null ? Characteristics.NONE : characteristics;
+    }
+
+    /** A model that nothing bends and that has no tolerance: figures typed on a page. */
+    public static PartInput fixed(ImpedanceModel model) {
+        double capacitanceF = model instanceof SeriesRlc rlc ? rlc.capacitanceF() : 1;
+        return new PartInput(List.of(new Member(OperatingPoint.REFERENCE, ModelInput.of(model))), 1, capacitanceF, false,
+                Characteristics.NONE, null, null, 1.0, 1.0);
+    }
+
+    /** The part as its datasheet or its chosen sweep has it, nothing bent. */
+    public ImpedanceModel asModelled() {
+        return members.get(0).model().model();
+    }
+
+    /** The part at an operating point and a place in its tolerance band. */
+    public BentPart at(OperatingPoint point, PlaceInBand place) {
+        SweepFamily.Member near = new SweepFamily(members.stream()
+                .map(member -> new SweepFamily.Member(member.point(), member.model().model())).toList()).near(point);
+        ModelBasis basis = measured
+                ? ModelBasis.sweep(near.model(), testFrequencyHz, nominalCapacitanceF, near.point())
+                : ModelBasis.datasheet(nominalCapacitanceF);
+        return characteristics.bend(near.model(), basis, point, place);
+    }
+}
