@@ -55,6 +55,7 @@ record Screen(String name, String account, Consumer<Visitor> way) {
                 visitor.openBank("Hybrid for the cold");
                 visitor.follow("Snapshot of what was submitted");
             }),
+            new Screen("method", "viewer", visitor -> visitor.open("/method")),
             new Screen("waiting", "reviewer", visitor -> visitor.open("/waiting")),
             new Screen("record", "administrator", visitor -> visitor.open("/audit")),
             new Screen("record-check", "administrator", visitor -> visitor.open("/audit/check")),
