@@ -57,6 +57,11 @@ final class BankPage {
         return visitor.page().locator("#claim").innerText();
     }
 
+    /** The table of figures at the frequencies that matter. */
+    String readings() {
+        return visitor.page().locator("#readings").innerText();
+    }
+
     /** What is wrong with the fields, or an empty text. */
     String problems() {
         return visitor.page().locator("#problems").innerText();

@@ -33,19 +33,24 @@ final class Visitor {
     private boolean agrees = true;
 
     Visitor(Browser browser, String origin) {
+        this(origin, browser.newContext(new Browser.NewContextOptions()
+                .setViewportSize(1280, 900).setLocale("en-GB").setTimezoneId("UTC").setBaseURL(origin).setAcceptDownloads(true)));
+    }
+
+    private Visitor(String origin, BrowserContext session) {
         this.origin = origin;
-        this.session = browser.newContext(new Browser.NewContextOptions()
-                .setViewportSize(1280, 900).setLocale("en-GB").setTimezoneId("UTC").setBaseURL(origin).setAcceptDownloads(true));
+        this.session = session;
         session.setDefaultTimeout(PATIENCE_MS);
         PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
         this.page = session.newPage();
-        watch(page);
+        page.onConsoleMessage(this::note);
+        page.onPageError(error -> problems.add(where() + ": " + error));
+        page.onDialog(this::answer);
     }
 
-    private void watch(Page watched) {
-        watched.onConsoleMessage(this::note);
-        watched.onPageError(error -> problems.add(where() + ": " + error));
-        watched.onDialog(this::answer);
+    /** Another tab of the same browser; its problems are asked for on its own. */
+    Visitor inAnotherTab() {
+        return new Visitor(origin, session);
     }
 
     private void note(ConsoleMessage message) {
