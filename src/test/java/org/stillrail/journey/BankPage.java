@@ -69,6 +69,8 @@ final class BankPage {
 
     /** Does something that makes the page ask for new figures, and waits for them. */
     void redrawing(Runnable action) {
+        // A script that has not started yet would miss what is done.
+        visitor.rests();
         visitor.page().waitForResponse(answer -> answer.url().endsWith("/banks/preview"), action);
         visitor.rests();
     }

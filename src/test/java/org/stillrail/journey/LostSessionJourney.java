@@ -46,10 +46,12 @@ class LostSessionJourney {
         page.type(1, "How many", "7");
         endSessionsOf("reviewer");
         reviewer.expectStatus(401);
+        reviewer.expectStatus(403);
         page.type(1, "How many", "8");
         reviewer.sees(SIGNED_OUT);
         assertThat(page.field(1, "How many").inputValue()).isEqualTo("8");
         reviewer.inAnotherTab().signInAs("reviewer");
+        reviewer.comesBack();
         page.type(1, "How many", "9");
         reviewer.seesNowhere(SIGNED_OUT);
     }

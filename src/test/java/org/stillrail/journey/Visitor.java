@@ -9,7 +9,9 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.LoadState;
+import com.microsoft.playwright.options.ScreenshotAnimations;
 import com.microsoft.playwright.options.SelectOption;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -98,6 +100,11 @@ final class Visitor {
         expected.add(status);
     }
 
+    /** Turns to this tab again; a browser without a window does not tell the page by itself. */
+    void comesBack() {
+        page.waitForResponse("**/form-token", () -> page.evaluate("document.dispatchEvent(new Event('visibilitychange'))"));
+    }
+
     void open(String path) {
         page.navigate(path);
     }
@@ -176,6 +183,13 @@ final class Visitor {
 
     void seesNowhere(String text) {
         PlaywrightAssertions.assertThat(page.getByText(text)).hasCount(0);
+    }
+
+    /** The whole page, as it stands now. */
+    void photograph(Path picture) {
+        // The pointer would leave a cursor line in a chart.
+        page.mouse().move(0, 0);
+        page.screenshot(new Page.ScreenshotOptions().setPath(picture).setFullPage(true).setAnimations(ScreenshotAnimations.DISABLED));
     }
 
     void leave() {
