@@ -25,6 +25,13 @@
     }
   });
 
+  // A script's request that was answered with another page has stored what stood here.
+  document.addEventListener('htmx:beforeOnLoad', (event) => {
+    if (event.detail.xhr.getResponseHeader('HX-Redirect')) {
+      unsaved = false;
+    }
+  });
+
   window.addEventListener('beforeunload', (event) => {
     if (unsaved && guarded()) {
       event.preventDefault();

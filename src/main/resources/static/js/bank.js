@@ -1,4 +1,4 @@
-// The bank page: a remedy tried in place, and undone.
+// The bank page: a remedy tried in place, and undone; cards that come and go.
 (() => {
   'use strict';
 
@@ -32,5 +32,12 @@
     undo.append(back);
     document.getElementById('problems').after(undo);
     set(input, button.dataset.count);
+  });
+
+  // Figures that are on their way for the cards as they were must not arrive among the new ones.
+  document.addEventListener('htmx:beforeRequest', (event) => {
+    if (event.target.closest('#cards')) {
+      window.htmx.trigger('#bank', 'htmx:abort');
+    }
   });
 })();

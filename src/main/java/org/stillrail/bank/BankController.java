@@ -67,6 +67,7 @@ class BankController {
             redirect.addFlashAttribute("notice", "Saved as revision " + saved.latestNumber() + ".");
             return "redirect:/banks/" + bankId;
         } catch (StaleVersionException e) {
+            pages.figures(document, form, model);
             form.errors().add("", e.getReason() + " What you composed is still on this page; saving again makes it the next revision.");
             Bank now = banks.require(bankId);
             form.with("version", Long.toString(now.version()));

@@ -100,11 +100,16 @@ public class Library {
     @Transactional
     public Part revise(UUID partId, long version, PartDocument document, CurrentPerson author) {
         Part part = atVersion(partId, version);
-        if (part.vetting() != Vetting.PROPOSED && !author.has(Role.LIBRARIAN)) {
-            throw new AccessDeniedException("A part that has been vetted is revised by a librarian.");
-        }
+        requireReviser(part, author);
         PartDocument kept = document.withModel(part.document().model());
         return addRevision(part, kept, author, "part revised");
+    }
+
+    /** @throws AccessDeniedException for whoever may not revise this part */
+    void requireReviser(Part part, CurrentPerson person) {
+        if (part.vetting() != Vetting.PROPOSED && !person.has(Role.LIBRARIAN)) {
+            throw new AccessDeniedException("A part that has been vetted is revised by a librarian.");
+        }
     }
 
     /** Chooses the model that the part lends to banks from now on; a new revision. */

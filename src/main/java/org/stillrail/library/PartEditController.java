@@ -54,8 +54,9 @@ class PartEditController {
     }
 
     @GetMapping("/library/parts/{partId}/edit")
-    String revisionOf(@PathVariable UUID partId, Model model) {
+    String revisionOf(@PathVariable UUID partId, @AuthenticationPrincipal CurrentPerson person, Model model) {
         Part part = library.require(partId);
+        library.requireReviser(part, person);
         return edit(part, PartForm.fill(part.document()).with("version", Long.toString(part.version())), model);
     }
 

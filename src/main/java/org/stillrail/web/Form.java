@@ -81,7 +81,13 @@ public final class Form {
 
     /** An engineering quantity in SI; a blank one is an error where it is required, else null. */
     public Double quantity(String name, String label, String unit, boolean required) {
-        return read(name, label, required, text -> Quantity.parse(text, unit));
+        return read(name, label, required, text -> {
+            try {
+                return Quantity.parse(text, unit);
+            } catch (IllegalArgumentException e) {
+                throw new IllegalArgumentException(label + ": " + e.getMessage(), e);
+            }
+        });
     }
 
     /** As {@link #quantity} but above 0. */

@@ -57,6 +57,11 @@ final class BankPage {
         return visitor.page().locator("#claim").innerText();
     }
 
+    /** The table of figures at the frequencies that matter. */
+    String readings() {
+        return visitor.page().locator("#readings").innerText();
+    }
+
     /** What is wrong with the fields, or an empty text. */
     String problems() {
         return visitor.page().locator("#problems").innerText();
@@ -64,6 +69,8 @@ final class BankPage {
 
     /** Does something that makes the page ask for new figures, and waits for them. */
     void redrawing(Runnable action) {
+        // A script that has not started yet would miss what is done.
+        visitor.rests();
         visitor.page().waitForResponse(answer -> answer.url().endsWith("/banks/preview"), action);
         visitor.rests();
     }

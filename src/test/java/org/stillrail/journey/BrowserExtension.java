@@ -1,5 +1,6 @@
 package org.stillrail.journey;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.extension.AfterEachCallback;
@@ -10,7 +11,10 @@ import org.junit.jupiter.api.extension.ParameterContext;
 import org.junit.jupiter.api.extension.ParameterResolver;
 import org.springframework.test.context.junit.jupiter.SpringExtension;
 
-/** Gives each {@link Visitor} parameter a session of its own and asks every visitor at the end what went wrong in the browser. */
+/**
+ * Gives each {@link Visitor} parameter a session of its own and asks every visitor at the end what went wrong in the browser.
+ * A failed journey leaves what its visitors saw last in target/journeys.
+ */
 final class BrowserExtension implements ExecutionCondition, ParameterResolver, AfterEachCallback {
 
     private static final ExtensionContext.Namespace NAMESPACE = ExtensionContext.Namespace.create(BrowserExtension.class);
@@ -42,11 +46,18 @@ final class BrowserExtension implements ExecutionCondition, ParameterResolver, A
     @Override
     public void afterEach(ExtensionContext context) {
         List<String> problems = new ArrayList<>();
+        boolean failed = context.getExecutionException().isPresent();
+        String name = context.getRequiredTestClass().getSimpleName() + "-" + context.getRequiredTestMethod().getName();
+        int number = 0;
         for (Visitor visitor : visitorsOf(context)) {
+            number++;
+            if (failed) {
+                visitor.photograph(Path.of("target/journeys", name + "-" + number + ".png"));
+            }
             problems.addAll(visitor.problems());
             visitor.leave();
         }
-        if (!problems.isEmpty() && context.getExecutionException().isEmpty()) {
+        if (!problems.isEmpty() && !failed) {
             throw new AssertionError("The browser reported:\n" + String.join("\n", problems));
         }
     }

@@ -6,7 +6,6 @@ import com.microsoft.playwright.Download;
 import java.nio.file.Files;
 import org.junit.jupiter.api.Test;
 import org.stillrail.document.Sha256;
-import org.stillrail.support.Visit;
 
 /** A bank goes through review: returned, mended in a new revision, approved by somebody who did not write it. */
 @Browsing
@@ -58,7 +57,7 @@ class ReviewJourney {
         reviewer.press(SIGN);
         reviewer.sees("This is not your password");
         assertThat(reviewer.field("Comment").inputValue()).isEqualTo("Agreed");
-        reviewer.fill("Your password", Visit.DEMO_PASSWORD);
+        reviewer.fill("Your password", Visitor.PASSWORD);
         reviewer.press(SIGN);
         reviewer.sees("Revision 3 is approved");
         reviewer.sees("With that, revision 1 is superseded.");

@@ -17,7 +17,7 @@ record Screen(String name, String account, Consumer<Visitor> way) {
             new Screen("library", "engineer", visitor -> visitor.open("/library")),
             new Screen("part", "librarian", visitor -> visitor.openPart("HERON-470U-25")),
             new Screen("part-new", "engineer", visitor -> visitor.open("/library/parts/new")),
-            new Screen("part-revise", "engineer", visitor -> {
+            new Screen("part-revise", "librarian", visitor -> {
                 visitor.openPart("HERON-470U-25");
                 visitor.follow("Correct the figures");
             }),
@@ -55,6 +55,7 @@ record Screen(String name, String account, Consumer<Visitor> way) {
                 visitor.openBank("Hybrid for the cold");
                 visitor.follow("Snapshot of what was submitted");
             }),
+            new Screen("method", "viewer", visitor -> visitor.open("/method")),
             new Screen("waiting", "reviewer", visitor -> visitor.open("/waiting")),
             new Screen("record", "administrator", visitor -> visitor.open("/audit")),
             new Screen("record-check", "administrator", visitor -> visitor.open("/audit/check")),

@@ -1,7 +1,5 @@
 package org.stillrail.journey;
 
-import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.ScreenshotAnimations;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
@@ -24,11 +22,6 @@ class ScreensJourney {
     @MethodSource("screens")
     void photograph(Screen screen, Visitor visitor) {
         screen.visit(visitor);
-        // The pointer would leave a cursor line in a chart.
-        visitor.page().mouse().move(0, 0);
-        visitor.page().screenshot(new Page.ScreenshotOptions()
-                .setPath(Path.of("docs/screens", screen.name() + ".png"))
-                .setFullPage(true)
-                .setAnimations(ScreenshotAnimations.DISABLED));
+        visitor.photograph(Path.of("docs/screens", screen.name() + ".png"));
     }
 }

@@ -12,10 +12,11 @@ class SharedWorkJourney {
     void twoPeopleReviseOnePart(Visitor engineer, Visitor librarian) {
         engineer.signInAs("engineer");
         librarian.signInAs("librarian");
+        PartForm.propose("REDSHANK-47U-16", engineer);
         for (Visitor each : new Visitor[] {engineer, librarian}) {
-            each.openPart("FINCH-100U-16");
+            each.openPart("REDSHANK-47U-16");
             each.follow("Correct the figures");
-            each.seesHeading("Next revision of FINCH-100U-16");
+            each.seesHeading("Next revision of REDSHANK-47U-16");
         }
         engineer.fill("Note", "Written by the engineer");
         engineer.press("Save as the next revision");
@@ -28,7 +29,7 @@ class SharedWorkJourney {
         librarian.sees("nothing was stored and what you typed is still here");
         assertThat(librarian.field("Note").inputValue()).isEqualTo("Written by the librarian");
         assertThat(librarian.field("Cost of one").inputValue()).isEqualTo("0.77");
-        engineer.openPart("FINCH-100U-16");
+        engineer.openPart("REDSHANK-47U-16");
         engineer.sees("Written by the engineer");
 
         librarian.press("Save as the next revision");

@@ -71,6 +71,8 @@ final class SweepImportPage {
     }
 
     private void change(Runnable action) {
+        // A script that has not started yet would miss what is done.
+        visitor.rests();
         visitor.page().waitForResponse(answer -> answer.url().endsWith("/sweeps/preview"), action);
         visitor.rests();
     }

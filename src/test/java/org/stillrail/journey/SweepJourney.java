@@ -131,11 +131,7 @@ class SweepJourney {
         assertThat(librarian.field("Capacitance (F)").inputValue()).isEqualTo("100 parsecs");
         assertThat(librarian.field("Rated voltage (V)").inputValue()).isEqualTo("-10");
 
-        librarian.fill("Part number", partNumber);
-        librarian.fill("Maker", "Notional Electrolytics");
-        librarian.choose("Technology", "polymer aluminium");
-        librarian.fill("Capacitance (F)", "100u");
-        librarian.fill("Rated voltage (V)", "10");
+        PartForm.fill(partNumber, librarian);
         librarian.press("Propose the part");
         librarian.seesHeading(partNumber);
         librarian.sees(partNumber + " is proposed");

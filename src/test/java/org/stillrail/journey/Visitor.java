@@ -9,7 +9,9 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.LoadState;
+import com.microsoft.playwright.options.ScreenshotAnimations;
 import com.microsoft.playwright.options.SelectOption;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -20,6 +22,9 @@ import java.util.Set;
  * content security policy, an answer of 4xx or 5xx) counts as a problem, unless it was announced by {@link #expectStatus}.
  */
 final class Visitor {
+
+    /** Of every account of the demo, as its sign-in page shows it. */
+    static final String PASSWORD = "quiet-rails-demo";
 
     /** Generous: a busy machine is slow, and only a failing journey waits so long. */
     private static final int PATIENCE_MS = 30_000;
@@ -33,19 +38,24 @@ final class Visitor {
     private boolean agrees = true;
 
     Visitor(Browser browser, String origin) {
+        this(origin, browser.newContext(new Browser.NewContextOptions()
+                .setViewportSize(1280, 900).setLocale("en-GB").setTimezoneId("UTC").setBaseURL(origin).setAcceptDownloads(true)));
+    }
+
+    private Visitor(String origin, BrowserContext session) {
         this.origin = origin;
-        this.session = browser.newContext(new Browser.NewContextOptions()
-                .setViewportSize(1280, 900).setLocale("en-GB").setTimezoneId("UTC").setBaseURL(origin).setAcceptDownloads(true));
+        this.session = session;
         session.setDefaultTimeout(PATIENCE_MS);
         PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
         this.page = session.newPage();
-        watch(page);
+        page.onConsoleMessage(this::note);
+        page.onPageError(error -> problems.add(where() + ": " + error));
+        page.onDialog(this::answer);
     }
 
-    private void watch(Page watched) {
-        watched.onConsoleMessage(this::note);
-        watched.onPageError(error -> problems.add(where() + ": " + error));
-        watched.onDialog(this::answer);
+    /** Another tab of the same browser; its problems are asked for on its own. */
+    Visitor inAnotherTab() {
+        return new Visitor(origin, session);
     }
 
     private void note(ConsoleMessage message) {
@@ -93,6 +103,11 @@ final class Visitor {
         expected.add(status);
     }
 
+    /** Turns to this tab again; a browser without a window does not tell the page by itself. */
+    void comesBack() {
+        page.waitForResponse("**/form-token", () -> page.evaluate("document.dispatchEvent(new Event('visibilitychange'))"));
+    }
+
     void open(String path) {
         page.navigate(path);
     }
@@ -118,13 +133,12 @@ final class Visitor {
                   && !document.getAnimations().some(animation => animation.playState === 'running')"""));
     }
 
-    /** Signs in with an account of the demo, with the password that its sign-in page shows. */
+    /** Signs in with an account of the demo. */
     void signInAs(String userName) {
         open("/sign-in");
-        String password = page.locator("section", new Page.LocatorOptions().setHasText("Accounts of the demo")).locator("p code").first()
-                .textContent();
+        sees(PASSWORD);
         fill("User name", userName);
-        fill("Password", password);
+        fill("Password", PASSWORD);
         press("Sign in");
         PlaywrightAssertions.assertThat(button("Sign out")).isVisible();
     }
@@ -171,6 +185,13 @@ final class Visitor {
 
     void seesNowhere(String text) {
         PlaywrightAssertions.assertThat(page.getByText(text)).hasCount(0);
+    }
+
+    /** The whole page, as it stands now. */
+    void photograph(Path picture) {
+        // The pointer would leave a cursor line in a chart.
+        page.mouse().move(0, 0);
+        page.screenshot(new Page.ScreenshotOptions().setPath(picture).setFullPage(true).setAnimations(ScreenshotAnimations.DISABLED));
     }
 
     void leave() {
