@@ -18,6 +18,10 @@
     if (!input) {
       return;
     }
+    if (button.classList.contains('step')) {
+      set(input, button.dataset.count);
+      return;
+    }
     const before = input.value;
     undo.textContent = 'Tried: ' + before + ' → ' + button.dataset.count + ' in ' + card.querySelector('input[name$=".label"]').value
       + '. It is kept when you save. ';
@@ -32,6 +36,13 @@
     undo.append(back);
     document.getElementById('problems').after(undo);
     set(input, button.dataset.count);
+  });
+
+  // The choice of the corner stands among the charts, outside of the form that it belongs to.
+  document.addEventListener('change', (event) => {
+    if (event.target.id === 'corner') {
+      window.htmx.trigger(document.body, 'bank-changed');
+    }
   });
 
   // Figures that are on their way for the cards as they were must not arrive among the new ones.

@@ -32,7 +32,7 @@ class BankPages {
     /** The figures of a document; where the physics refuses it, a sentence and no figures. */
     void figures(BankDocument document, Form form, Model model) {
         try {
-            Evaluation evaluation = Evaluation.evaluate(inputs.of(document));
+            Evaluation evaluation = Evaluation.evaluate(inputs.of(document), form.get("corner"));
             model.addAttribute(BankPanel.EVALUATION, evaluation);
             model.addAttribute("view", BankView.of(evaluation, neighbour(form).orElse(null)));
         } catch (IllegalArgumentException e) {

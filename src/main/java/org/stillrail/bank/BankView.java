@@ -1,11 +1,13 @@
 package org.stillrail.bank;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import org.stillrail.electrical.bank.BranchEffect;
 import org.stillrail.electrical.bank.FigureEffect;
 import org.stillrail.electrical.evaluation.BranchInput;
 import org.stillrail.electrical.evaluation.Claim;
+import org.stillrail.electrical.evaluation.Corner;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.Evidence;
 import org.stillrail.electrical.evaluation.Reading;
@@ -16,6 +18,8 @@ import org.stillrail.web.Quantity;
 /**
  * What a bank page says, in words and in the JSON of its pictures. A picture that the rail asks nothing for is null.
  *
+ * @param corners     names of the corners that the verdicts look at
+ * @param shownCorner the one that the pictures are of
  * @param fit {@code fit}, {@code unfit} or {@code unasked}: how the claim is dressed
  */
 record BankView(
@@ -30,6 +34,8 @@ record BankView(
         List<EffectLine> effects,
         List<BranchFacts> branches,
         List<String> warnings,
+        List<String> corners,
+        String shownCorner,
         Pictures pictures) {
 
     /** The weakest thing that the claim rests on. */
@@ -45,7 +51,9 @@ record BankView(
     }
 
     /** What is known of one branch under this converter. */
-    record BranchFacts(String source, boolean measured, String atCrossover, String atSwitching, String current, String heat) {
+    record BranchFacts(
+            String label, int count, String source, String samples, String capacitance, String resistance, String atCrossover, String atSwitching,
+            String current, String heat) {
     }
 
     /** @param neighbour null for none */
@@ -60,7 +68,8 @@ record BankView(
                 words.reasons(),
                 new EvidenceLine(weakest.sentence(), weakest.branch()),
                 VerdictLine.of(evaluation), RemedyLine.of(evaluation),
-                readings(evaluation), effects(evaluation), branches(evaluation), evaluation.warnings(), Pictures.of(evaluation, neighbour));
+                readings(evaluation), effects(evaluation), branches(evaluation), evaluation.warnings(),
+                evaluation.corners().stream().map(Corner::name).toList(), evaluation.shown().name(), Pictures.of(evaluation, neighbour));
     }
 
     /** A scratch bank is only read; its parts' ratings alone make no claim. */
@@ -100,12 +109,35 @@ record BankView(
         for (int k = 0; k < evaluation.input().branches().size(); k++) {
             BranchInput branch = evaluation.input().branches().get(k);
             BranchRipple ripple = evaluation.ripple() == null ? null : evaluation.ripple().branches().get(k);
-            facts.add(new BranchFacts(branch.source(), branch.measured(),
+            Integer samples = branch.evidence().samples();
+            facts.add(new BranchFacts(branch.label(), branch.count(), branch.source(),
+                    samples == null ? "none measured" : samples == 1 ? "one measured" : samples + " measured",
+                    capacitance(evaluation, k), resistance(evaluation, k),
                     percent(evaluation.atCrossover().shares().get(k)), percent(evaluation.atSwitching().shares().get(k)),
                     ripple == null ? "not modelled" : Quantity.format(ripple.perPartRmsA(), "A") + " rms",
                     ripple == null ? "not modelled" : Quantity.format(ripple.perPartDissipationW(), "W")));
         }
         return facts;
+    }
+
+    /** What is left of one part's capacitance at the shown corner, and the least and most over all corners. */
+    private static String capacitance(Evaluation evaluation, int branch) {
+        DoubleSummaryStatistics all = evaluation.corners().stream()
+                .mapToDouble(corner -> corner.parts().get(branch).capacitanceF()).summaryStatistics();
+        return Quantity.format(evaluation.shown().parts().get(branch).capacitanceF(), "F", 3) + span(all, "F");
+    }
+
+    /** Re Z of one part at the switching frequency, likewise. */
+    private static String resistance(Evaluation evaluation, int branch) {
+        double hz = evaluation.frequencies().switchingHz();
+        DoubleSummaryStatistics all = evaluation.corners().stream()
+                .mapToDouble(corner -> corner.parts().get(branch).model().at(hz).resistanceOhm()).summaryStatistics();
+        return Quantity.format(evaluation.shown().parts().get(branch).model().at(hz).resistanceOhm(), "ohm", 3) + span(all, "ohm");
+    }
+
+    private static String span(DoubleSummaryStatistics all, String unit) {
+        return all.getMax() - all.getMin() < 1e-9 * all.getMax() ? ""
+                : " (" + Quantity.format(all.getMin(), unit, 3) + " to " + Quantity.format(all.getMax(), unit, 3) + ")";
     }
 
     static String percent(double share) {

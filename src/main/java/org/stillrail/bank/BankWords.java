@@ -47,7 +47,7 @@ final class BankWords {
         List<String> reasons = new ArrayList<>();
         for (IdleBranch idle : evaluation.idle()) {
             reasons.add("'" + branches.get(idle.branch()).label() + "' does next to nothing where it matters: it never carries more than "
-                    + BankView.percent(idle.largestShare()) + " of the current round the crossover or in the quiet band"
+                    + BankView.percent(idle.largestShare()) + " of the current round the crossover or at the first harmonics of the switching"
                     + (idle.worksFromHz() == null ? "." : ", and takes over only at " + Quantity.format(idle.worksFromHz(), "Hz", 2) + "."));
         }
         for (CarrierRibbon.Ring ring : evaluation.ribbon().rings()) {

@@ -24,6 +24,11 @@ record Carrier(int index, String name, double share) {
         return new Carrier(best, name(bank, best), Math.sqrt(bank.at(hz).squaredMagnitude() / least));
     }
 
+    /** |Ibranch / Itotal| of one branch. */
+    static double share(Bank bank, int index, double hz) {
+        return Math.sqrt(bank.at(hz).squaredMagnitude() / bank.branches().get(index).at(hz).squaredMagnitude());
+    }
+
     /** The branch with the least |Z| among the inductive ones at a frequency (or the capacitive ones), null where there is none. */
     static Integer strongest(Bank bank, double hz, boolean inductive) {
         Integer strongest = null;

@@ -20,14 +20,17 @@ import org.stillrail.electrical.requirement.Verdict.Explanation;
 final class DampingJudge implements Judge {
 
     private static final double LARGEST_Q = 1;
+    private static final double SHARE_THAT_COUNTS = 0.1;
 
     private final RailFigures rail;
     private final double largestPeak;
+    private final List<BranchInput> branches;
     private final VerdictForm form;
 
-    DampingJudge(RailFigures rail, TeamSettings settings) {
-        this.rail = rail;
-        this.largestPeak = settings.largestSensitivityPeak();
+    DampingJudge(EvaluationInput input) {
+        this.rail = input.rail();
+        this.largestPeak = input.settings().largestSensitivityPeak();
+        this.branches = input.branches();
         this.form = new VerdictForm(Requirement.DAMPING, Bound.AT_MOST, "", null,
                 List.of(ExplainingSeries.SENSITIVITY, ExplainingSeries.LOOP_GAIN, ExplainingSeries.BANK_IMPEDANCE, ExplainingSeries.BANK_ESR));
     }
@@ -53,7 +56,20 @@ final class DampingJudge implements Judge {
         }
         double peakMargin = (largestPeak - band.sensitivityPeak()) / largestPeak;
         boolean rings = band.worstRing() != null && (LARGEST_Q - band.worstRing().qualityFactor()) / LARGEST_Q < peakMargin;
-        return rings ? ring(figures.bank(), band, corner) : peak(figures.bank(), band, corner);
+        Verdict verdict = rings ? ring(figures.bank(), band, corner) : peak(figures.bank(), band, corner);
+        Integer unbounded = verdict.met() ? withoutLeastResistance(figures.bank(), band.crossoverHz()) : null;
+        return unbounded == null ? verdict : form.unknown(verdict.limit(), corner, "No smallest ESR is known of "
+                + Carrier.name(figures.bank(), unbounded) + ", so nobody can say how little it may damp");
+    }
+
+    /** The first branch with a share in the current at the crossover whose smallest ESR is not known, or null. */
+    private Integer withoutLeastResistance(Bank bank, double crossoverHz) {
+        for (int k = 0; k < branches.size(); k++) {
+            if (branches.get(k).part().leastResistance() == null && Carrier.share(bank, k, crossoverHz) > SHARE_THAT_COUNTS) {
+                return k;
+            }
+        }
+        return null;
     }
 
     private Verdict unstable(CornerFigures figures, LoopBand band, String corner) {

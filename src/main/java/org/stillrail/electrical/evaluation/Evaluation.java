@@ -72,6 +72,8 @@ public record Evaluation(
     private static final int POINTS = 1000;
     private static final double NEXT_TO_NOTHING = 0.1;
     private static final double HALF = 0.5;
+    /** Most of the ripple current is below this multiple of the switching frequency. */
+    private static final double FIRST_HARMONICS = 3;
 
     /**
      * @throws EvaluationRefusedException where not even the impedance can be had, saying why; nothing else is thrown for any input,
@@ -181,7 +183,7 @@ public record Evaluation(
                 double hz = grid.hz(i);
                 double size = share.magnitude(i);
                 boolean matters = hz >= frequencies.dampingFromHz() && hz <= frequencies.dampingToHz()
-                        || hz >= frequencies.quietFromHz() && hz <= frequencies.quietToHz();
+                        || hz >= frequencies.quietFromHz() && hz <= FIRST_HARMONICS * frequencies.switchingHz();
                 if (matters) {
                     largest = Math.max(largest, size);
                 }

@@ -121,7 +121,7 @@ record Verdicts(EvaluationInput input, List<CornerFigures> figures, List<Verdict
         Map<Requirement, Judge> judges = new EnumMap<>(Requirement.class);
         judges.put(Requirement.RIPPLE, new RippleJudge(rail));
         judges.put(Requirement.QUIET_BAND, new QuietBandJudge(rail));
-        judges.put(Requirement.DAMPING, new DampingJudge(rail, input.settings()));
+        judges.put(Requirement.DAMPING, new DampingJudge(input));
         judges.put(Requirement.BULK_CHARGE, new BulkChargeJudge(rail));
         judges.put(Requirement.DEVIATION, new DeviationJudge(rail));
         judges.put(Requirement.WINDOW, new WindowJudge(rail));
