@@ -46,12 +46,21 @@ record CornerFigures(
         return new CornerFigures(corner, bank, ripple, quiet, loop, steps, need);
     }
 
-    /** To the last digit for the bank itself, to a thousandth for what is only compared with it. */
+    private static double exactRippleV(Bank bank, PeriodicCurrent current) {
+        return Ripple.of(bank, current, FEWEST_SAMPLES).peakToPeakV();
+    }
+
+    /** With the ripple to the last digit instead of to a thousandth. */
+    CornerFigures withExactRipple(RailFigures rail) {
+        return new CornerFigures(corner, bank, Tried.of(() -> exactRippleV(bank, corner.current(rail))), quiet, loop, steps, need);
+    }
+
+    /** To the last digit where it is shown, to a thousandth where it only looks for the worst. */
     private static double ripplePeakToPeakV(Bank bank, PeriodicCurrent current, Probe probe) {
         if (!probe.wants(Probe.Item.RIPPLE)) {
             return probe.known().ripplePeakToPeakV().value();
         }
-        return probe.known() == null ? Ripple.of(bank, current, FEWEST_SAMPLES).peakToPeakV() : Ripple.quickPeakToPeakV(bank, current);
+        return probe.exactRipple() ? exactRippleV(bank, current) : Ripple.quickPeakToPeakV(bank, current);
     }
 
     private static StepPair steps(RailFigures rail, Corner corner, Bank bank, Converter converter, LoopBand band, Probe probe) {

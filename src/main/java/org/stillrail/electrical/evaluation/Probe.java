@@ -31,6 +31,10 @@ record Probe(Set<Item> items, CornerFigures known, int samples, Tried<StepPair> 
         return new Probe(items, known, FEW, known.steps() != null && known.steps().exhausted() ? known.steps() : null);
     }
 
+    boolean exactRipple() {
+        return known == null && samples == CURVE;
+    }
+
     boolean wants(Item item) {
         return items.contains(item);
     }

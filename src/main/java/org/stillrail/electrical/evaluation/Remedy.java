@@ -1,8 +1,8 @@
 package org.stillrail.electrical.evaluation;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.electrical.requirement.Verdict;
 
@@ -37,15 +37,11 @@ public record Remedy(int branch, int countBefore, int count, String sentence, Li
     /** One part more and one fewer in each branch, in the bank's order. */
     static List<Remedy> of(Verdicts now) {
         EvaluationInput input = now.input();
-        List<Remedy> remedies = new ArrayList<>();
-        for (int k = 0; k < input.branches().size(); k++) {
-            int count = input.branches().get(k).count();
-            remedies.add(of(now, k, count + 1));
-            if (count > 1 || input.branches().size() > 1) {
-                remedies.add(of(now, k, count - 1));
-            }
-        }
-        return List.copyOf(remedies);
+        return IntStream.range(0, 2 * input.branches().size())
+                .filter(i -> i % 2 == 0 || input.branches().get(i / 2).count() > 1 || input.branches().size() > 1)
+                .parallel()
+                .mapToObj(i -> of(now, i / 2, input.branches().get(i / 2).count() + (i % 2 == 0 ? 1 : -1)))
+                .toList();
     }
 
     private static Remedy of(Verdicts now, int branch, int count) {

@@ -33,6 +33,7 @@ record Verdicts(EvaluationInput input, List<CornerFigures> figures, List<Verdict
         figures.addAll(corners.subList(1, corners.size()).parallelStream()
                 .map(corner -> CornerFigures.of(rail, corner, corner.bank(), compensation, Probe.everything(nominal, corner == shown)))
                 .toList());
+        refineWorstRipple(figures, rail);
         List<Verdict> verdicts = new ArrayList<>();
         judges(input).forEach((requirement, judge) -> verdicts.add(worst(judge, figures)));
         verdicts.addAll(SpaceJudge.all(input));
@@ -61,6 +62,20 @@ record Verdicts(EvaluationInput input, List<CornerFigures> figures, List<Verdict
         });
         after.addAll(SpaceJudge.all(changed));
         return after;
+    }
+
+    /** The corners are gone through with a ripple to a thousandth; the one with the most ripple then gets it to the last digit. */
+    private static void refineWorstRipple(List<CornerFigures> figures, RailFigures rail) {
+        int worst = -1;
+        for (int i = 0; i < figures.size(); i++) {
+            Tried<Double> ripple = figures.get(i).ripplePeakToPeakV();
+            if (ripple != null && ripple.answered() && (worst < 0 || ripple.value() > figures.get(worst).ripplePeakToPeakV().value())) {
+                worst = i;
+            }
+        }
+        if (worst >= 0) {
+            figures.set(worst, figures.get(worst).withExactRipple(rail));
+        }
     }
 
     Verdict on(Requirement requirement) {
