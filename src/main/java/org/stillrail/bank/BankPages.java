@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.BiFunction;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 import org.stillrail.electrical.evaluation.Evaluation;
+import org.stillrail.electrical.evaluation.EvaluationInput;
 import org.stillrail.library.Library;
 import org.stillrail.project.Projects;
 import org.stillrail.web.Form;
@@ -31,8 +33,18 @@ class BankPages {
 
     /** The figures of a document; where the physics refuses it, a sentence and no figures. */
     void figures(BankDocument document, Form form, Model model) {
+        figures(document, form, model, Evaluation::evaluate);
+    }
+
+    /** The same without what small changes would do, which a second request brings. */
+    void figuresAtOnce(BankDocument document, Form form, Model model) {
+        figures(document, form, model, Evaluation::withoutRemedies);
+    }
+
+    private void figures(
+            BankDocument document, Form form, Model model, BiFunction<EvaluationInput, String, Evaluation> evaluate) {
         try {
-            Evaluation evaluation = Evaluation.evaluate(inputs.of(document), form.get("corner"));
+            Evaluation evaluation = evaluate.apply(inputs.of(document), form.get("corner"));
             model.addAttribute(BankPanel.EVALUATION, evaluation);
             model.addAttribute("view", BankView.of(evaluation, neighbour(form).orElse(null)));
         } catch (IllegalArgumentException e) {

@@ -26,16 +26,28 @@ class BankPreviewController {
     }
 
     @PostMapping("/banks/preview")
-    String preview(@RequestParam MultiValueMap<String, String> parameters, Model model) {
+    String preview(@RequestParam MultiValueMap<String, String> parameters, Model model, HttpServletResponse response) {
         Form form = Form.of(parameters);
-        UUID railRevision = pages.railRevision(form);
-        BankDocument document = BankForm.read(form, railRevision, library);
+        BankDocument document = BankForm.read(form, pages.railRevision(form), library);
         if (document != null) {
-            pages.figures(document, form, model);
+            pages.figuresAtOnce(document, form, model);
+            response.setHeader("HX-Trigger-After-Settle", "bank-previewed");
         }
         pages.form(form, model);
         model.addAttribute("indices", BankForm.indices(form));
         return "bank/preview";
+    }
+
+    /** What small changes of the bank would do; asked for after each preview. */
+    @PostMapping("/banks/remedies")
+    String remedies(@RequestParam MultiValueMap<String, String> parameters, Model model) {
+        Form form = Form.of(parameters);
+        BankDocument document = BankForm.read(form, pages.railRevision(form), library);
+        if (document != null) {
+            pages.figures(document, form, model);
+        }
+        pages.form(form, model);
+        return "bank/remedies";
     }
 
     /** The cards with one branch more, one less, or with a library part's label after it was chosen. */

@@ -89,14 +89,23 @@ public record Evaluation(
      * @param shownCorner name of the corner to show; null, or a name that this bank does not have, for the nominal one
      */
     public static Evaluation evaluate(EvaluationInput input, String shownCorner) {
+        return evaluate(input, shownCorner, true);
+    }
+
+    /** The same without {@code remedies} and {@code effects}, which are then empty: for an answer at once while someone types. */
+    public static Evaluation withoutRemedies(EvaluationInput input, String shownCorner) {
+        return evaluate(input, shownCorner, false);
+    }
+
+    private static Evaluation evaluate(EvaluationInput input, String shownCorner, boolean withRemedies) {
         try {
-            return evaluateAll(input, shownCorner);
+            return evaluateAll(input, shownCorner, withRemedies);
         } catch (IllegalArgumentException | ArithmeticException e) {
             throw new EvaluationRefusedException(e.getMessage(), e);
         }
     }
 
-    private static Evaluation evaluateAll(EvaluationInput input, String shownCorner) {
+    private static Evaluation evaluateAll(EvaluationInput input, String shownCorner, boolean withRemedies) {
         RailFigures rail = input.rail();
         List<Corner> corners = Corner.of(input);
         Corner shown = corners.stream().filter(corner -> corner.name().equals(shownCorner)).findFirst().orElse(corners.get(0));
@@ -120,13 +129,13 @@ public record Evaluation(
             warnings.add("No crossover is stated; a tenth of the switching frequency stands in for it.");
         }
         warnings.addAll(dynamics.warnings());
-        List<Remedy> remedies = Remedy.of(judged);
+        List<Remedy> remedies = withRemedies ? Remedy.of(judged) : List.of();
         List<Verdict> verdicts = judged.verdicts().stream().map(verdict -> Remedy.advise(verdict, remedies)).toList();
         return new Evaluation(input, corners, shown, frequencies, curves, extrema, CarrierRibbon.of(bank, curves, extrema),
                 reading(bank, frequencies.crossoverHz()), reading(bank, frequencies.switchingHz()), ripple, figures.quiet(),
                 dynamics.loop(), dynamics.steps(), dynamics.stepsAlone(), window(rail, judged), verdicts, Claim.of(verdicts, corners.size()),
                 Evidence.of(input, bank, frequencies, verdicts), remedies, Bracket.of(frequencies, grid.startHz()),
-                effects(bank, frequencies, current), idle(curves, frequencies), List.copyOf(warnings));
+                withRemedies ? effects(bank, frequencies, current) : List.of(), idle(curves, frequencies), List.copyOf(warnings));
     }
 
     /** The verdict on one requirement. */
