@@ -3,8 +3,11 @@ package org.stillrail.library;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.stillrail.web.Form;
+import org.stillrail.web.Quantity;
 
 /**
  * A figure that differs between two revisions of a part, as its form writes it.
@@ -17,10 +20,7 @@ record PartDifference(String name, String before, String after) {
 
     static {
         List.of("maker:Maker", "technology:Technology", "capacitance:Capacitance", "toleranceMinus:Tolerance, minus",
-                "tolerancePlus:Tolerance, plus", "ratedVoltage:Rated voltage", "esr:ESR", "esrFrequency:ESR frequency", "esrBound:ESR bound",
-                "esrOther:Further ESR", "esrOtherFrequency:Further ESR frequency", "esrOtherBound:Further ESR bound",
-                "lossTangent:Loss tangent", "lossTangentFrequency:Loss tangent frequency", "lossTangentBound:Loss tangent bound",
-                "inductance:ESL", "selfResonance:Self-resonance", "rippleCurrent:Ripple current", "rippleFrequency:Ripple current frequency",
+                "tolerancePlus:Tolerance, plus", "ratedVoltage:Rated voltage", "inductance:ESL", "selfResonance:Self-resonance", "rippleCurrent:Ripple current", "rippleFrequency:Ripple current frequency",
                 "rippleTemperature:Ripple current temperature", "temperatureMin:Lowest temperature", "temperatureMax:Highest temperature",
                 "enduranceHours:Endurance", "enduranceTemperature:Endurance temperature", "dielectricCode:Class code", "caseSize:Case size",
                 "length:Length", "width:Width or diameter", "height:Height", "cost:Cost", "datasheetDocument:Datasheet document",
@@ -32,17 +32,13 @@ record PartDifference(String name, String before, String after) {
                 .forEach(entry -> NAMES.put(entry.substring(0, entry.indexOf(':')), entry.substring(entry.indexOf(':') + 1)));
     }
 
-    /** Names of the form's fields with what they are called, in the order of the form. */
-    static Map<String, String> fields() {
-        return new LinkedHashMap<>(NAMES);
-    }
-
-    /** In the order of the form, the choice of the model last; empty where both say the same. */
+    /** In the order of the form, losses and the choice of the model last; empty where both say the same. */
     static List<PartDifference> between(PartDocument before, PartDocument after) {
         Form a = PartForm.fill(before);
         Form b = PartForm.fill(after);
         List<PartDifference> differences = new ArrayList<>();
         NAMES.forEach((field, name) -> add(differences, name, a.get(field), b.get(field)));
+        add(differences, "Losses", losses(before), losses(after));
         add(differences, "Model for banks", model(before.model()), model(after.model()));
         return List.copyOf(differences);
     }
@@ -53,6 +49,13 @@ record PartDifference(String name, String before, String after) {
         if (!a.equals(b)) {
             differences.add(new PartDifference(name, a, b));
         }
+    }
+
+    private static String losses(PartDocument part) {
+        return part.losses().stream()
+                .map(loss -> (loss.kind() == LossFigure.Kind.ESR ? "ESR " + Quantity.format(loss.value(), "ohm") : "loss tangent " + loss.value()) + " "
+                        + loss.bound().name().toLowerCase(Locale.ROOT) + " at " + Quantity.format(loss.frequencyHz(), "Hz"))
+                .collect(Collectors.joining("; "));
     }
 
     private static String model(ModelChoice choice) {
