@@ -34,7 +34,7 @@ class BankEvidence {
     /** A bank revision that uses a part: the newest of its bank, or one that is approved or in review. */
     record Use(UUID bankId, String bank, UUID revisionId, int number, int latestNumber, BankState state, boolean changed) {
 
-        String path() {
+        public String path() {
             return "/banks/" + bankId + (number == latestNumber ? "" : "/revisions/" + number);
         }
     }

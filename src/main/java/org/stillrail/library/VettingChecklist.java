@@ -55,11 +55,11 @@ record VettingChecklist(List<Line> lines) {
         }).toList());
     }
 
-    boolean done() {
+    public boolean done() {
         return open().isEmpty();
     }
 
-    List<Line> open() {
+    public List<Line> open() {
         return lines.stream().filter(line -> !line.done()).toList();
     }
 

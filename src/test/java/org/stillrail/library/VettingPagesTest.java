@@ -107,7 +107,7 @@ class VettingPagesTest {
         TeamBench bench = bench();
         bench.revisePart(0.05);
         asLibrarian(get("/library/parts/" + bench.part().id() + "/revisions/2/differences")).andExpect(status().isOk())
-                .andExpect(content().string(allOf(containsString("ESR 5 m\u03a9 typical at 100 kHz"), containsString("ESR 50 m\u03a9 typical at 100 kHz"),
+                .andExpect(content().string(allOf(containsString("ESR 5\u00a0m\u03a9 typical at 100\u00a0kHz"), containsString("ESR 50\u00a0m\u03a9 typical at 100\u00a0kHz"),
                         not(containsString("Rated voltage")))));
     }
 

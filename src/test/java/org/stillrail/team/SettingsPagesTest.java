@@ -15,7 +15,6 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
-import org.springframework.transaction.annotation.Transactional;
 import org.stillrail.account.Role;
 import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.electrical.requirement.DeratingRule;
@@ -24,9 +23,7 @@ import org.stillrail.support.AppTest;
 import org.stillrail.support.TestPeople;
 import org.stillrail.web.Form;
 
-/** Rolled back, because every evaluation of the shared application uses these settings. */
 @AppTest
-@Transactional
 class SettingsPagesTest {
 
     @Autowired
@@ -38,9 +35,13 @@ class SettingsPagesTest {
     @Autowired
     private Settings settings;
 
-    private static MockHttpServletRequestBuilder filled(int from, SettingsDocument document) {
+    /** @param fieldAndValue one field that is typed otherwise than the document has it, or nothing */
+    private static MockHttpServletRequestBuilder filled(int from, SettingsDocument document, String... fieldAndValue) {
         MockHttpServletRequestBuilder call = post("/settings").param("from", Integer.toString(from)).with(csrf());
         Form form = SettingsForm.fill(document);
+        if (fieldAndValue.length > 0) {
+            form.with(fieldAndValue[0], fieldAndValue[1]);
+        }
         call.param("largestSensitivityPeak", form.get("largestSensitivityPeak"));
         document.vettingItems().forEach(item -> call.param("vetting." + item.name(), "on"));
         for (Technology technology : Technology.values()) {
@@ -84,13 +85,18 @@ class SettingsPagesTest {
         mvc.perform(filled(from, SettingsDocument.DEFAULT).with(people.as(Role.ADMINISTRATOR))).andExpect(status().isOk())
                 .andExpect(content().string(containsString("changed by somebody else")));
         assertThat(settings.current().vettingItems()).containsExactly(VettingItem.COST);
+
+        // Every evaluation of the shared application uses the settings, so they go back to what they were.
+        mvc.perform(filled(from + 1, SettingsDocument.DEFAULT).with(people.as(Role.ADMINISTRATOR))).andExpect(redirectedUrl("/settings"));
+        assertThat(settings.current().evaluation().deratingRules().of(Technology.FILM))
+                .isEqualTo(TeamSettings.DEFAULT.deratingRules().of(Technology.FILM));
     }
 
     @Test
     void aRuleThatDoesNotHoldTogetherIsRefusedInWords() throws Exception {
-        mvc.perform(filled(0, SettingsDocument.DEFAULT).param("film.secondShare", "20").with(people.as(Role.ADMINISTRATOR)))
+        mvc.perform(filled(0, SettingsDocument.DEFAULT, "film.secondShare", "20").with(people.as(Role.ADMINISTRATOR)))
                 .andExpect(status().isOk()).andExpect(content().string(containsString("does not hold together")));
-        mvc.perform(filled(0, SettingsDocument.DEFAULT).param("hybrid.below", "-1").with(people.as(Role.ADMINISTRATOR)))
+        mvc.perform(filled(0, SettingsDocument.DEFAULT, "hybrid.below", "-1").with(people.as(Role.ADMINISTRATOR)))
                 .andExpect(status().isOk()).andExpect(content().string(containsString("rails below must be above 0")));
     }
 }
