@@ -15,4 +15,10 @@ public record BankDocument(UUID railRevisionId, RailFigures scratchRail, List<Br
     public BankDocument {
         branches = List.copyOf(branches);
     }
+
+    /** With another revision of one part wherever it stands. */
+    BankDocument withPartRevision(UUID partId, UUID partRevisionId) {
+        return new BankDocument(railRevisionId, scratchRail,
+                branches.stream().map(branch -> partId.equals(branch.partId()) ? branch.withPartRevision(partRevisionId) : branch).toList(), note);
+    }
 }

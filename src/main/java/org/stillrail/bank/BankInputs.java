@@ -14,6 +14,7 @@ import org.stillrail.library.PartDocument;
 import org.stillrail.library.PartModel;
 import org.stillrail.library.PartModels;
 import org.stillrail.project.Projects;
+import org.stillrail.team.Settings;
 
 /** From a bank's document to the frozen input of its evaluation: rail figures and models are looked up once, here. */
 @Component
@@ -22,16 +23,18 @@ public class BankInputs {
     private final Library library;
     private final PartModels models;
     private final Projects projects;
+    private final Settings settings;
 
-    BankInputs(Library library, PartModels models, Projects projects) {
+    BankInputs(Library library, PartModels models, Projects projects, Settings settings) {
         this.library = library;
         this.models = models;
         this.projects = projects;
+        this.settings = settings;
     }
 
     public EvaluationInput of(BankDocument document) {
         List<BranchInput> branches = document.branches().stream().map(this::branch).toList();
-        return new EvaluationInput(EvaluationInput.METHOD_VERSION, rail(document), branches);
+        return new EvaluationInput(EvaluationInput.METHOD_VERSION, rail(document), branches, settings.current().evaluation());
     }
 
     /** What a bank is judged against, or read with. */

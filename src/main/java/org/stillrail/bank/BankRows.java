@@ -48,13 +48,6 @@ class BankRows {
         return banks("select id from bank where rail_id is null and owner_id = :id order by name", ownerId);
     }
 
-    /** Banks that have a part in their newest revision. */
-    List<Bank> usingPart(UUID partId) {
-        return banks("""
-                select distinct b.id from bank b join bank_revision r on r.subject_id = b.id and r.number = b.latest_number
-                join bank_part p on p.revision_id = r.id where p.part_id = :id""", partId);
-    }
-
     Bank insert(UUID railId, String name, BankDocument document, CurrentPerson author, OffsetDateTime at) {
         UUID id = UUID.randomUUID();
         jdbc.sql("""

@@ -15,4 +15,8 @@ import org.stillrail.electrical.capacitor.SeriesRlc;
  */
 public record BranchDocument(
         String label, int count, UUID partId, UUID partRevisionId, SeriesRlc inline, SeriesPath mounting, SeriesPath shared) {
+
+    BranchDocument withPartRevision(UUID revisionId) {
+        return new BranchDocument(label, count, partId, revisionId, inline, mounting, shared);
+    }
 }

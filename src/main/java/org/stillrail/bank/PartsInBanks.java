@@ -10,16 +10,16 @@ import org.stillrail.library.PartUses;
 @Component
 class PartsInBanks implements PartUses {
 
-    private final BankRows banks;
+    private final BankEvidence evidence;
 
-    PartsInBanks(BankRows banks) {
-        this.banks = banks;
+    PartsInBanks(BankEvidence evidence) {
+        this.evidence = evidence;
     }
 
     @Override
     public List<PartUse> of(UUID partId) {
-        return banks.usingPart(partId).stream()
-                .map(bank -> new PartUse(bank.name(), "/banks/" + bank.id(), "revision " + bank.latestNumber() + ", " + bank.state().label()))
+        return evidence.usesOf(partId).stream()
+                .map(use -> new PartUse(use.bank(), use.path(), "revision " + use.number() + ", " + use.state().label(), use.changed()))
                 .toList();
     }
 }

@@ -16,6 +16,7 @@ import org.stillrail.account.May;
 import org.stillrail.account.Role;
 import org.stillrail.audit.AuditTrail;
 import org.stillrail.document.Revision;
+import org.stillrail.team.VettingItem;
 import org.stillrail.web.NotFoundException;
 import org.stillrail.web.StaleVersionException;
 
@@ -26,13 +27,15 @@ public class Library {
     private final Parts parts;
     private final Sweeps sweeps;
     private final RawFiles rawFiles;
+    private final VettingChecklists checklists;
     private final AuditTrail audit;
     private final Clock clock;
 
-    Library(Parts parts, Sweeps sweeps, RawFiles rawFiles, AuditTrail audit, Clock clock) {
+    Library(Parts parts, Sweeps sweeps, RawFiles rawFiles, VettingChecklists checklists, AuditTrail audit, Clock clock) {
         this.parts = parts;
         this.sweeps = sweeps;
         this.rawFiles = rawFiles;
+        this.checklists = checklists;
         this.audit = audit;
         this.clock = clock;
     }
@@ -124,16 +127,36 @@ public class Library {
         return addRevision(part, part.document().withModel(choice), author, "part model chosen");
     }
 
-    /** Vets, restricts or withdraws a part. */
+    /**
+     * Vets, restricts or withdraws a part.
+     *
+     * @throws VettingRefusedException when it is to be vetted and lacks something of the team's list
+     */
     @PreAuthorize(May.VET)
     @Transactional
     public void changeVetting(UUID partId, long version, Vetting vetting, String reason, CurrentPerson author) {
         Part part = atVersion(partId, version);
-        if (!parts.changeVetting(partId, version, vetting, reason)) {
+        if (vetting == Vetting.VETTED) {
+            checklists.of(part, sweeps.ofPart(partId)).requireDone();
+        }
+        if (!parts.changeVetting(partId, version, vetting, reason, now())) {
             throw stale(part);
         }
         audit.record(author.userName(), "part " + vetting.label(), "part", partId.toString(),
                 Map.of("partNumber", part.partNumber(), "from", part.vetting().label(), "reason", reason == null ? "" : reason));
+    }
+
+    /** States why a part does without something of the team's list; the newest statement counts. */
+    @PreAuthorize(May.VET)
+    @Transactional
+    public void exempt(UUID partId, VettingItem item, String reason, CurrentPerson author) {
+        Part part = require(partId);
+        if (!item.reasonSuffices()) {
+            throw new VettingRefusedException("A stated reason does not stand in for " + item.label() + ".");
+        }
+        checklists.insert(partId, item, reason, author, now());
+        audit.record(author.userName(), "part exempted", "part", partId.toString(),
+                Map.of("partNumber", part.partNumber(), "item", item.name(), "reason", reason));
     }
 
     /** Keeps the raw bytes and what was read from them. */

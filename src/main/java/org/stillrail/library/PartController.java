@@ -1,5 +1,6 @@
 package org.stillrail.library;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +17,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.May;
+import org.stillrail.team.VettingItem;
 import org.stillrail.web.Form;
 import org.stillrail.web.StaleVersionException;
 
@@ -26,12 +28,14 @@ class PartController {
     private final Library library;
     private final PartModels models;
     private final PartCharts charts;
+    private final VettingChecklists checklists;
     private final List<PartUses> uses;
 
-    PartController(Library library, PartModels models, PartCharts charts, List<PartUses> uses) {
+    PartController(Library library, PartModels models, PartCharts charts, VettingChecklists checklists, List<PartUses> uses) {
         this.library = library;
         this.models = models;
         this.charts = charts;
+        this.checklists = checklists;
         this.uses = uses;
     }
 
@@ -63,8 +67,11 @@ class PartController {
         } catch (StaleVersionException e) {
             form.errors().add("", e.getReason());
             return page(library.require(partId), form, model);
+        } catch (VettingRefusedException e) {
+            form.errors().add("vetting", e.getMessage());
+            return page(library.require(partId), form, model);
         }
-        redirect.addFlashAttribute("notice", "The part is now " + vetting.label() + ".");
+        redirect.addFlashAttribute("notice", "The part is now " + vetting.label() + "." + consequence(partId));
         return "redirect:/library/parts/" + partId;
     }
 
@@ -91,8 +98,52 @@ class PartController {
             form.errors().add("", e.getReason());
             return page(library.require(partId), form, model);
         }
-        redirect.addFlashAttribute("notice", "Revision " + part.latestNumber() + " lends the chosen model to banks from now on.");
+        redirect.addFlashAttribute("notice", "Revision " + part.latestNumber() + " lends the chosen model to banks from now on." + consequence(partId));
         return "redirect:/library/parts/" + partId;
+    }
+
+    @PostMapping("/library/parts/{partId}/exemptions")
+    @PreAuthorize(May.VET)
+    String exempt(
+            @PathVariable UUID partId, @RequestParam MultiValueMap<String, String> parameters,
+            @AuthenticationPrincipal CurrentPerson person, Model model, RedirectAttributes redirect) {
+        Part part = library.require(partId);
+        Form form = Form.of(parameters);
+        VettingItem item = form.read("item", "The item", true, PartController::item);
+        String reason = form.text("exemption", "The reason", true);
+        if (!form.errors().none()) {
+            return page(part, form, model);
+        }
+        library.exempt(partId, item, reason, person);
+        redirect.addFlashAttribute("notice", "The reason is kept and stands on the checklist.");
+        return "redirect:/library/parts/" + partId;
+    }
+
+    @GetMapping("/library/parts/{partId}/revisions/{number}/differences")
+    String differences(@PathVariable UUID partId, @PathVariable int number, @RequestParam MultiValueMap<String, String> parameters, Model model) {
+        Part after = library.require(partId, number);
+        Integer asked = Form.of(parameters).whole("from", "Revision", 1, Integer.MAX_VALUE, false);
+        Part before = library.require(partId, asked == null ? Math.max(1, number - 1) : asked);
+        model.addAttribute("before", before);
+        model.addAttribute("after", after);
+        model.addAttribute("differences", PartDifference.between(before.document(), after.document()));
+        return "library/differences";
+    }
+
+    private static VettingItem item(String text) {
+        return Arrays.stream(VettingItem.values()).filter(item -> item.name().equals(text) && item.reasonSuffices()).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("A reason does not stand in for '" + text + "'"));
+    }
+
+    private List<PartUse> usesOf(UUID partId) {
+        return uses.stream().flatMap(use -> use.of(partId).stream()).sorted(Comparator.comparing(PartUse::name)).toList();
+    }
+
+    /** What a change of a part means for banks, as a further sentence. */
+    private String consequence(UUID partId) {
+        long changed = usesOf(partId).stream().filter(PartUse::evidenceChanged).count();
+        return changed == 0 ? "" : " Evidence changed for " + changed + (changed == 1 ? " bank" : " banks")
+                + ": see under 'Where it is used' what it does to the verdicts. Nothing approved was changed.";
     }
 
     private String page(Part part, Form form, Model model) {
@@ -107,8 +158,8 @@ class PartController {
         model.addAttribute("sweeps", sweeps);
         model.addAttribute("model", partModel);
         model.addAttribute("charts", charts.of(part.document(), sweeps, chosen));
-        model.addAttribute("uses", uses.stream().flatMap(use -> use.of(part.id()).stream())
-                .sorted(Comparator.comparing(PartUse::name)).toList());
+        model.addAttribute("uses", usesOf(part.id()));
+        model.addAttribute("checklist", checklists.of(part, sweeps));
         model.addAttribute("form", form);
         model.addAttribute("errors", form.errors());
         return "library/part";

@@ -109,9 +109,12 @@ class Parts {
         return true;
     }
 
-    boolean changeVetting(UUID id, long version, Vetting vetting, String reason) {
-        return jdbc.sql("update part set vetting = :vetting, vetting_reason = :reason, version = version + 1 where id = :id and version = :version")
+    boolean changeVetting(UUID id, long version, Vetting vetting, String reason, OffsetDateTime at) {
+        return jdbc.sql("""
+                        update part set vetting = :vetting, vetting_reason = :reason, vetting_changed_at = :at, version = version + 1
+                        where id = :id and version = :version""")
                 .param("vetting", vetting.name())
+                .param("at", at)
                 .param("reason", reason)
                 .param("id", id)
                 .param("version", version)

@@ -33,7 +33,7 @@ final class Rooms {
         ORDER.put("document", List.of());
         ORDER.put("web", List.of("electrical", "document"));
         below.addAll(List.of("document", "web"));
-        for (String room : List.of("audit", "account", "job", "library")) {
+        for (String room : List.of("audit", "account", "job", "team", "library")) {
             ORDER.put(room, List.copyOf(below));
             below.add(room);
         }

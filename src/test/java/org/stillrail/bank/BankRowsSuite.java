@@ -4,13 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Locale;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.Role;
 import org.stillrail.account.StoredPerson;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.SeriesRlc;
+import org.stillrail.electrical.capacitor.Technology;
+import org.stillrail.project.RailTraits;
 import org.stillrail.support.AtOnce;
 import org.stillrail.support.TestDatabase;
 
@@ -20,12 +24,16 @@ abstract class BankRowsSuite {
     private static final OffsetDateTime AT = OffsetDateTime.parse("2031-01-02T03:04:05.123456Z");
 
     private final TestDatabase database;
+    private final JdbcClient jdbc;
     private final BankRows banks;
+    private final BankEvidence evidence;
     private final CurrentPerson engineer;
 
     BankRowsSuite(TestDatabase database) {
         this.database = database;
-        this.banks = new BankRows(database.jdbc());
+        this.jdbc = database.jdbc();
+        this.banks = new BankRows(jdbc);
+        this.evidence = new BankEvidence(jdbc);
         this.engineer = StoredPerson.with(database.jdbc(), Role.ENGINEER);
     }
 
@@ -140,8 +148,49 @@ abstract class BankRowsSuite {
     void aPartKnowsTheBanksThatHoldItNow() {
         UUID[] part = part();
         Bank bank = stored(document(ofPart(part[0], part[1]), ofPart(part[0], part[1]), typed("bypass", 1)));
-        assertThat(banks.usingPart(part[0])).extracting(Bank::id).containsExactly(bank.id());
+        assertThat(evidence.usesOf(part[0])).extracting(BankEvidence.Use::bankId).containsExactly(bank.id());
         banks.addRevision(bank, document(typed("bulk", 1)), engineer, AT);
-        assertThat(banks.usingPart(part[0])).isEmpty();
+        assertThat(evidence.usesOf(part[0])).isEmpty();
+    }
+
+    @Test
+    void anApprovedRevisionCountsAsAUseThoughANewerOneDoesWithoutThePart() {
+        UUID[] part = part();
+        Bank bank = stored(document(ofPart(part[0], part[1])));
+        banks.addRevision(bank, document(typed("bulk", 1)), engineer, AT);
+        banks.changeState(bank.revision().id(), BankState.IN_WORK, BankState.APPROVED);
+        assertThat(evidence.usesOf(part[0])).extracting(BankEvidence.Use::number).containsExactly(1);
+    }
+
+    @Test
+    void evidenceChangesWithANewerRevisionAndWithAWithdrawalAfterTheBankWasSaved() {
+        UUID[] part = part();
+        Bank bank = stored(document(ofPart(part[0], part[1])));
+        UUID revision = bank.revision().id();
+        assertThat(evidence.changesOf(revision)).isEmpty();
+        withdraw(part[0], AT.minusDays(1));
+        assertThat(evidence.changesOf(revision)).isEmpty();
+        withdraw(part[0], AT.plusDays(1));
+        assertThat(evidence.changesOf(revision)).extracting(BankEvidence.ChangedPart::vetting).containsExactly("WITHDRAWN");
+        assertThat(evidence.usesOf(part[0])).extracting(BankEvidence.Use::changed).containsExactly(true);
+    }
+
+    private void withdraw(UUID partId, OffsetDateTime at) {
+        jdbc.sql("update part set vetting = 'WITHDRAWN', vetting_changed_at = :at where id = :id").param("at", at).param("id", partId).update();
+    }
+
+    @Test
+    void banksAreFoundByNameWhateverTheCaseAndTheSignsInIt() {
+        Bank bank = stored(document(typed("bulk", 1)));
+        assertThat(new FindBanks(jdbc).find("%" + bank.name().toLowerCase(Locale.ROOT) + "%", 5)).isNotEmpty();
+        assertThat(new FindBanks(jdbc).find("%no!_such!%bank%", 5)).isEmpty();
+    }
+
+    @Test
+    void priorDesignsAreReadWithAllFilters() {
+        PriorDesigns designs = new PriorDesigns(jdbc);
+        PriorDesigns.Filter filter = new PriorDesigns.Filter(Technology.FILM, "%no such project%", 2.0, UUID.randomUUID());
+        assertThat(designs.near(new RailTraits(3.3, 5, 500e3, null), filter, 5)).isEmpty();
+        assertThat(designs.phrases(List.of(UUID.randomUUID()))).isEmpty();
     }
 }

@@ -96,11 +96,11 @@ abstract class LibraryRowsSuite {
         Part seen = stored("-stale", 100e-6);
         assertThat(parts.addRevision(seen, document("-stale", 120e-6, "First"), librarian, AT)).isTrue();
         assertThat(parts.addRevision(seen, document("-stale", 150e-6, "Second"), librarian, AT)).isFalse();
-        assertThat(parts.changeVetting(seen.id(), seen.version(), Vetting.VETTED, null)).isFalse();
+        assertThat(parts.changeVetting(seen.id(), seen.version(), Vetting.VETTED, null, AT)).isFalse();
         Part now = parts.find(seen.id()).orElseThrow();
         assertThat(now.document().note()).isEqualTo("First");
         assertThat(now.vetting()).isEqualTo(Vetting.PROPOSED);
-        assertThat(parts.changeVetting(seen.id(), now.version(), Vetting.VETTED, null)).isTrue();
+        assertThat(parts.changeVetting(seen.id(), now.version(), Vetting.VETTED, null, AT)).isTrue();
         assertThat(parts.find(seen.id()).orElseThrow().vetting()).isEqualTo(Vetting.VETTED);
     }
 

@@ -1,0 +1,86 @@
+package org.stillrail.bank;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Locale;
+import java.util.UUID;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/**
+ * Which bank revisions rest on what a part said before: the part has a newer revision than the one in the bank's document, or
+ * was restricted or withdrawn after the bank was saved. Worked out at every asking; nothing is marked in what was stored.
+ */
+@Repository
+class BankEvidence {
+
+    /** True for a line of {@code bank_part u} whose part {@code p} with newest revision {@code n} says something else by now. */
+    static final String CHANGED = """
+            (u.part_revision_id <> n.id or (p.vetting in ('RESTRICTED', 'WITHDRAWN') and p.vetting_changed_at > r.made_at))""";
+
+    private static final String PARTS = """
+             join bank_part u on u.revision_id = r.id
+            join part p on p.id = u.part_id
+            join part_revision n on n.subject_id = p.id and n.number = p.latest_number
+            """;
+
+    private final JdbcClient jdbc;
+
+    BankEvidence(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** A bank revision that uses a part: the newest of its bank, or one that is approved or in review. */
+    record Use(UUID bankId, String bank, UUID revisionId, int number, int latestNumber, BankState state, boolean changed) {
+
+        public String path() {
+            return "/banks/" + bankId + (number == latestNumber ? "" : "/revisions/" + number);
+        }
+    }
+
+    /**
+     * A part whose newest revision or vetting is not what a bank rests on.
+     *
+     * @param used   number of the revision in the bank's document
+     * @param newest likewise of the newest
+     * @param vetting of today
+     * @param reason  of the vetting, or null
+     */
+    record ChangedPart(UUID partId, String partNumber, int used, int newest, String vetting, String reason) {
+
+        public String sentence() {
+            String revised = used == newest ? "" : " has revision " + newest + ", this bank rests on revision " + used;
+            boolean limited = vetting.equals("RESTRICTED") || vetting.equals("WITHDRAWN");
+            String state = limited ? " is " + vetting.toLowerCase(Locale.ROOT) + (reason == null ? "" : " (" + reason + ")") : "";
+            return partNumber + revised + (revised.isEmpty() || state.isEmpty() ? "" : " and") + state + ".";
+        }
+    }
+
+    /** Changed ones first. */
+    List<Use> usesOf(UUID partId) {
+        return jdbc.sql("select distinct b.id as bank_id, b.name, r.id, r.number, b.latest_number, s.state, case when " + CHANGED
+                        + " then 1 else 0 end as changed from bank_revision r join bank b on b.id = r.subject_id"
+                        + " join bank_revision_state s on s.revision_id = r.id" + PARTS
+                        + "where u.part_id = :partId and (r.number = b.latest_number or s.state in ('APPROVED', 'IN_REVIEW'))"
+                        + " order by changed desc, b.name, r.number, r.id")
+                .param("partId", partId)
+                .query(BankEvidence::use)
+                .list();
+    }
+
+    /** What has changed under one revision; empty where it rests on the newest of everything. */
+    List<ChangedPart> changesOf(UUID revisionId) {
+        return jdbc.sql("select p.id, p.part_number, o.number as used, p.latest_number, p.vetting, p.vetting_reason from bank_revision r" + PARTS
+                        + " join part_revision o on o.id = u.part_revision_id where r.id = :id and " + CHANGED + " order by p.part_number, o.number")
+                .param("id", revisionId)
+                .query((row, index) -> new ChangedPart(row.getObject("id", UUID.class), row.getString("part_number"), row.getInt("used"),
+                        row.getInt("latest_number"), row.getString("vetting"), row.getString("vetting_reason")))
+                .list();
+    }
+
+    private static Use use(ResultSet row, int index) throws SQLException {
+        return new Use(row.getObject("bank_id", UUID.class), row.getString("name"), row.getObject("id", UUID.class), row.getInt("number"),
+                row.getInt("latest_number"), BankState.valueOf(row.getString("state")), row.getInt("changed") == 1);
+    }
+}

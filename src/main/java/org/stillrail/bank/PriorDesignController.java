@@ -1,0 +1,123 @@
+package org.stillrail.bank;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.UUID;
+import org.springframework.security.access.prepost.PreAuthorize;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.util.MultiValueMap;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import org.stillrail.account.CurrentPerson;
+import org.stillrail.account.May;
+import org.stillrail.electrical.capacitor.Technology;
+import org.stillrail.library.Library;
+import org.stillrail.project.Projects;
+import org.stillrail.project.Rail;
+import org.stillrail.project.RailTraits;
+import org.stillrail.web.Form;
+import org.stillrail.web.Quantity;
+
+/** Approved banks of similar rails: describe a rail or open one, look, and copy one over. */
+@Controller
+class PriorDesignController {
+
+    private static final int MOST = 25;
+
+    private final PriorDesigns designs;
+    private final Banks banks;
+    private final Library library;
+    private final Projects projects;
+
+    PriorDesignController(PriorDesigns designs, Banks banks, Library library, Projects projects) {
+        this.designs = designs;
+        this.banks = banks;
+        this.library = library;
+        this.projects = projects;
+    }
+
+    /** One prior design as the page lists it. */
+    record Line(PriorDesigns.PriorDesign design, String parts, String distance, List<String> differences) {
+    }
+
+    @GetMapping("/prior-designs")
+    String show(@RequestParam MultiValueMap<String, String> parameters, @AuthenticationPrincipal CurrentPerson person, Model model) {
+        Form form = Form.of(parameters);
+        UUID railId = form.read("rail", "Rail", false, UUID::fromString);
+        Rail rail = railId == null ? null : projects.requireRail(railId);
+        if (rail != null && form.isBlank("voltage")) {
+            fill(form, RailTraits.of(rail.figures()));
+        }
+        model.addAttribute("rail", rail);
+        model.addAttribute("mayCopy", rail != null && banks.mayEdit(rail.id(), person));
+        RailTraits asked = form.isBlank("voltage") ? null : traits(form);
+        PriorDesigns.Filter filter = filter(form, railId);
+        model.addAttribute("lines", asked == null || !form.errors().none() ? null : lines(asked, filter));
+        model.addAttribute("form", form);
+        model.addAttribute("errors", form.errors());
+        model.addAttribute("technologies", technologies());
+        return "bank/prior-designs";
+    }
+
+    /** Copies an approved bank to another rail as revision 1 in work, with the newest revisions of its parts. */
+    @PostMapping("/rails/{railId}/banks/copies")
+    @PreAuthorize(May.EDIT_PROJECT)
+    String copy(
+            @PathVariable UUID railId, @RequestParam UUID revision, @AuthenticationPrincipal CurrentPerson person, RedirectAttributes redirect) {
+        Rail rail = projects.requireRail(railId);
+        projects.requireMember(rail.projectId(), person);
+        Bank original = banks.requireRevision(revision);
+        List<BranchDocument> branches = original.document().branches().stream()
+                .map(branch -> branch.partId() == null ? branch
+                        : branch.withPartRevision(library.find(branch.partId()).orElseThrow().revision().id()))
+                .toList();
+        String note = "Copied from bank " + original.name() + ", revision " + original.revision().number() + ".";
+        Bank copy = banks.add(railId, original.name(), new BankDocument(rail.revision().id(), null, branches, note), person);
+        redirect.addFlashAttribute("notice", "Copied as revision 1, in work, and worked out again for this rail. Left: the original on its own rail; right: the copy here.");
+        return "redirect:/compare?revision=" + original.revision().id() + "&revision=" + copy.revision().id();
+    }
+
+    private List<Line> lines(RailTraits asked, PriorDesigns.Filter filter) {
+        List<PriorDesigns.Near> near = designs.near(asked, filter, MOST);
+        Map<UUID, String> parts = designs.phrases(near.stream().map(each -> each.design().revisionId()).toList());
+        return near.stream().map(each -> new Line(each.design(), parts.getOrDefault(each.design().revisionId(), "figures typed by hand"),
+                Quantity.format(each.distance(), "", 2), asked.differencesTo(each.design().traits()))).toList();
+    }
+
+    private static RailTraits traits(Form form) {
+        Double voltageV = form.positive("voltage", "Output voltage", "V", true);
+        Double currentA = form.positive("current", "Load current", "A", true);
+        Double switchingHz = form.positive("switching", "Switching frequency", "Hz", true);
+        Double loadStepA = form.positive("step", "Load step", "A", false);
+        return form.errors().none() ? new RailTraits(voltageV, currentA, switchingHz, loadStepA) : null;
+    }
+
+    private static void fill(Form form, RailTraits traits) {
+        form.with("voltage", Quantity.entry(traits.voltageV(), "V")).with("current", Quantity.entry(traits.currentA(), "A"))
+                .with("switching", Quantity.entry(traits.switchingHz(), "Hz")).with("step", Quantity.entry(traits.loadStepA(), "A"));
+    }
+
+    private static PriorDesigns.Filter filter(Form form, UUID railId) {
+        Technology technology = form.read("technology", "Technology", false, Technology::ofKey);
+        String project = form.text("project", "Project", false);
+        Double within = form.positive("within", "Distance", "", false);
+        String pattern = project == null ? null
+                : "%" + project.toLowerCase(Locale.ROOT).replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%";
+        return new PriorDesigns.Filter(technology, pattern, within, railId);
+    }
+
+    private static Map<String, String> technologies() {
+        Map<String, String> choices = new LinkedHashMap<>();
+        choices.put("", "any");
+        Arrays.stream(Technology.values()).forEach(technology -> choices.put(technology.key(), technology.label()));
+        return choices;
+    }
+}

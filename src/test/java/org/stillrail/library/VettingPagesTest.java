@@ -1,0 +1,150 @@
+package org.stillrail.library;
+
+import static org.hamcrest.Matchers.allOf;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
+import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.ResultActions;
+import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import org.stillrail.account.Role;
+import org.stillrail.bank.Bank;
+import org.stillrail.electrical.capacitor.Technology;
+import org.stillrail.support.AppTest;
+import org.stillrail.support.TeamBench;
+import org.stillrail.support.TestPeople;
+import org.stillrail.team.SettingsDocument;
+import org.stillrail.team.VettingItem;
+
+@AppTest
+class VettingPagesTest {
+
+    @Autowired
+    private MockMvc mvc;
+
+    @Autowired
+    private TestPeople people;
+
+    @Autowired
+    private ApplicationContext context;
+
+    @Autowired
+    private Library library;
+
+    private TeamBench bench() {
+        return new TeamBench(context, people.with(Role.ENGINEER));
+    }
+
+    private ResultActions asLibrarian(MockHttpServletRequestBuilder call) throws Exception {
+        return mvc.perform(call.with(people.as(Role.LIBRARIAN)).with(csrf()));
+    }
+
+    private ResultActions vet(Part part, String state, String reason) throws Exception {
+        return asLibrarian(post("/library/parts/" + part.id() + "/vetting").param("vetting", state).param("reason", reason)
+                .param("version", Long.toString(part.version())));
+    }
+
+    @Test
+    void aPartIsNotVettedWhileSomethingOfTheListIsOpen() throws Exception {
+        TeamBench bench = bench();
+        vet(bench.part(), "vetted", "").andExpect(status().isOk()).andExpect(content().string(allOf(
+                containsString("cannot be vetted yet"), containsString("a reference to the datasheet"), containsString("at least one sweep"),
+                containsString("a ripple current rating"))));
+        assertThat(bench.part().vetting()).isEqualTo(Vetting.PROPOSED);
+    }
+
+    @Test
+    void aStatedReasonStandsInForASweepButNotForADatasheet() throws Exception {
+        TeamBench bench = bench();
+        String path = "/library/parts/" + bench.part().id();
+        asLibrarian(post(path + "/exemptions").param("item", "DATASHEET").param("exemption", "never mind"))
+                .andExpect(status().isOk()).andExpect(content().string(containsString("One field needs attention")));
+        asLibrarian(post(path + "/exemptions").param("item", "SWEEP").param("exemption", "the bench is <b>away</b>"))
+                .andExpect(redirectedUrl(path));
+        asLibrarian(get(path)).andExpect(content().string(allOf(
+                containsString("the bench is &lt;b&gt;away&lt;/b&gt;"), not(containsString("<b>away</b>")), containsString("Open: 2 of 3"))));
+    }
+
+    @Test
+    void aCompletePartIsVetted() {
+        PartDocument bare = TeamBench.polymer("X", 0.005);
+        List<VettingItem> asked = SettingsDocument.DEFAULT.vettingItems();
+        Map<VettingItem, VettingChecklist.Exemption> why = Map.of(VettingItem.SWEEP, new VettingChecklist.Exemption(VettingItem.SWEEP, "b", "c"));
+        assertThat(VettingChecklist.of(bare, List.of(), asked, Map.of()).open()).extracting(VettingChecklist.Line::item)
+                .containsExactly(VettingItem.DATASHEET, VettingItem.SWEEP, VettingItem.RIPPLE_RATING);
+        assertThat(VettingChecklist.of(full(bare), List.of(), asked, why).done()).isTrue();
+        assertThat(VettingChecklist.of(full(bare), List.of(), List.of(VettingItem.COST, VettingItem.SIZE), why).open())
+                .extracting(VettingChecklist.Line::item).containsExactly(VettingItem.COST);
+    }
+
+    @Test
+    void theBiasCurveIsAskedOfCeramicsOfClass2Only() {
+        PartDocument polymer = TeamBench.polymer("X", 0.005);
+        PartDocument ceramic = new PartDocument("Y", "Z", Technology.CERAMIC_CLASS_2, 1e-6, polymer.tolerancePercent(), 16, List.of(), null, null,
+                null, null, null, null, "X7R", null, null, null, null, null, null, ModelChoice.DATASHEET, null, null);
+        List<VettingItem> asked = List.of(VettingItem.BIAS_CURVE, VettingItem.RIPPLE_RATING);
+        assertThat(VettingChecklist.of(ceramic, List.of(), asked, Map.of()).lines()).extracting(VettingChecklist.Line::item)
+                .containsExactly(VettingItem.BIAS_CURVE);
+        assertThat(VettingChecklist.of(polymer, List.of(), asked, Map.of()).lines()).extracting(VettingChecklist.Line::item)
+                .containsExactly(VettingItem.RIPPLE_RATING);
+    }
+
+    @Test
+    void aRevisionShowsWhatItChanged() throws Exception {
+        TeamBench bench = bench();
+        bench.revisePart(0.05);
+        asLibrarian(get("/library/parts/" + bench.part().id() + "/revisions/2/differences")).andExpect(status().isOk())
+                .andExpect(content().string(allOf(containsString("ESR 5\u00a0m\u03a9 typical at 100\u00a0kHz"), containsString("ESR 50\u00a0m\u03a9 typical at 100\u00a0kHz"),
+                        not(containsString("Rated voltage")))));
+    }
+
+    @Test
+    void aRevisedPartMarksItsBanksAndShowsWhatTurns() throws Exception {
+        TeamBench bench = bench();
+        Bank bank = bench.addBank(4);
+        String bankPath = "/banks/" + bank.id();
+        asLibrarian(get(bankPath)).andExpect(content().string(not(containsString("Evidence changed"))));
+        bench.revisePart(0.5);
+        asLibrarian(get(bankPath)).andExpect(content().string(allOf(
+                containsString("Evidence changed"), containsString("has revision 2, this bank rests on revision 1"))));
+        asLibrarian(get("/library/parts/" + bench.part().id())).andExpect(content().string(containsString("evidence changed")));
+        asLibrarian(get("/library/parts/" + bench.part().id() + "/effects")).andExpect(status().isOk()).andExpect(content().string(allOf(
+                containsString("Evidence changed for 1 of 1"), containsString("turns</strong>"), containsString(bank.name()))));
+        assertThat(library.findRevision(bank.document().branches().get(0).partRevisionId()).orElseThrow().revision().number()).isEqualTo(1);
+    }
+
+    @Test
+    void aWithdrawalMarksBanksSavedBeforeItAndNotThoseSavedAfter() throws Exception {
+        TeamBench bench = bench();
+        Bank before = bench.addBank(4);
+        vet(bench.part(), "withdrawn", "use something else").andExpect(redirectedUrl("/library/parts/" + bench.part().id()));
+        Bank after = bench.addBank(4);
+        asLibrarian(get("/banks/" + before.id())).andExpect(content().string(containsString("is withdrawn (use something else)")));
+        asLibrarian(get("/banks/" + after.id())).andExpect(content().string(not(containsString("Evidence changed"))));
+    }
+
+    @Test
+    void thereIsNoEffectOfAPartThatIsNot() throws Exception {
+        asLibrarian(get("/library/parts/" + UUID.randomUUID() + "/effects")).andExpect(status().isNotFound());
+    }
+
+    private static PartDocument full(PartDocument part) {
+        return new PartDocument(part.partNumber(), part.maker(), part.technology(), part.capacitanceF(), part.tolerancePercent(),
+                part.ratedVoltageV(), part.losses(), null, null, new PartDocument.RippleRating(2, 100e3, 105.0), null, null, null, null, null,
+                part.lengthM(), part.widthM(), part.heightM(), null, new PartDocument.DatasheetReference("Sheet", null, null),
+                ModelChoice.DATASHEET, null, null);
+    }
+}

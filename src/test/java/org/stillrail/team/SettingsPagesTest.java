@@ -1,0 +1,102 @@
+package org.stillrail.team;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.allOf;
+import static org.hamcrest.Matchers.containsString;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import org.stillrail.account.Role;
+import org.stillrail.electrical.capacitor.Technology;
+import org.stillrail.electrical.requirement.DeratingRule;
+import org.stillrail.electrical.requirement.TeamSettings;
+import org.stillrail.support.AppTest;
+import org.stillrail.support.TestPeople;
+import org.stillrail.web.Form;
+
+@AppTest
+class SettingsPagesTest {
+
+    @Autowired
+    private MockMvc mvc;
+
+    @Autowired
+    private TestPeople people;
+
+    @Autowired
+    private Settings settings;
+
+    /** @param fieldAndValue one field that is typed otherwise than the document has it, or nothing */
+    private static MockHttpServletRequestBuilder filled(int from, SettingsDocument document, String... fieldAndValue) {
+        MockHttpServletRequestBuilder call = post("/settings").param("from", Integer.toString(from)).with(csrf());
+        Form form = SettingsForm.fill(document);
+        if (fieldAndValue.length > 0) {
+            form.with(fieldAndValue[0], fieldAndValue[1]);
+        }
+        call.param("largestSensitivityPeak", form.get("largestSensitivityPeak"));
+        document.vettingItems().forEach(item -> call.param("vetting." + item.name(), "on"));
+        for (Technology technology : Technology.values()) {
+            for (String field : List.of("share", "upTo", "secondShare", "second", "below", "least", "source")) {
+                String name = technology.key() + "." + field;
+                if (form.get(name) != null) {
+                    call.param(name, form.get(name));
+                }
+            }
+        }
+        return call;
+    }
+
+    @Test
+    void everyRuleShowsItsSource() throws Exception {
+        mvc.perform(get("/settings").with(people.as(Role.VIEWER))).andExpect(status().isOk()).andExpect(content().string(allOf(
+                containsString("MIL-STD-975M"), containsString("common practice, no source"), containsString("Administrators change these"))));
+    }
+
+    @Test
+    void whatIsFilledInIsReadBackAsItWas() {
+        Form form = SettingsForm.fill(SettingsDocument.DEFAULT);
+        SettingsDocument read = SettingsForm.read(form);
+        assertThat(form.errors().all()).isEmpty();
+        assertThat(read.vettingItems()).isEqualTo(SettingsDocument.DEFAULT.vettingItems());
+        for (Technology technology : Technology.values()) {
+            assertThat(read.evaluation().deratingRules().of(technology))
+                    .isEqualTo(TeamSettings.DEFAULT.deratingRules().of(technology));
+        }
+    }
+
+    @Test
+    void anAdministratorMakesARevisionAndASecondOneWhoStartedBeforeLosesNothing() throws Exception {
+        int from = settings.latest().map(revision -> revision.number()).orElse(0);
+        DeratingRule film = DeratingRule.constant(Technology.FILM, 0.7, "our own tests");
+        SettingsDocument changed = new SettingsDocument(
+                TeamSettings.DEFAULT.withDeratingRules(TeamSettings.DEFAULT.deratingRules().with(film)), List.of(VettingItem.COST));
+        mvc.perform(filled(from, changed).with(people.as(Role.ADMINISTRATOR))).andExpect(redirectedUrl("/settings"));
+        assertThat(settings.current().evaluation().deratingRules().of(Technology.FILM)).contains(film);
+        assertThat(settings.current().vettingItems()).containsExactly(VettingItem.COST);
+        mvc.perform(filled(from, SettingsDocument.DEFAULT).with(people.as(Role.ADMINISTRATOR))).andExpect(status().isOk())
+                .andExpect(content().string(containsString("changed by somebody else")));
+        assertThat(settings.current().vettingItems()).containsExactly(VettingItem.COST);
+
+        // Every evaluation of the shared application uses the settings, so they go back to what they were.
+        mvc.perform(filled(from + 1, SettingsDocument.DEFAULT).with(people.as(Role.ADMINISTRATOR))).andExpect(redirectedUrl("/settings"));
+        assertThat(settings.current().evaluation().deratingRules().of(Technology.FILM))
+                .isEqualTo(TeamSettings.DEFAULT.deratingRules().of(Technology.FILM));
+    }
+
+    @Test
+    void aRuleThatDoesNotHoldTogetherIsRefusedInWords() throws Exception {
+        mvc.perform(filled(0, SettingsDocument.DEFAULT, "film.secondShare", "20").with(people.as(Role.ADMINISTRATOR)))
+                .andExpect(status().isOk()).andExpect(content().string(containsString("does not hold together")));
+        mvc.perform(filled(0, SettingsDocument.DEFAULT, "hybrid.below", "-1").with(people.as(Role.ADMINISTRATOR)))
+                .andExpect(status().isOk()).andExpect(content().string(containsString("rails below must be above 0")));
+    }
+}
