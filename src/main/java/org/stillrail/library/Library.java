@@ -16,6 +16,7 @@ import org.stillrail.account.May;
 import org.stillrail.account.Role;
 import org.stillrail.audit.AuditTrail;
 import org.stillrail.document.Revision;
+import org.stillrail.electrical.quality.Finding;
 import org.stillrail.team.VettingItem;
 import org.stillrail.web.NotFoundException;
 import org.stillrail.web.StaleVersionException;
@@ -28,14 +29,18 @@ public class Library {
     private final Sweeps sweeps;
     private final RawFiles rawFiles;
     private final VettingChecklists checklists;
+    private final FindingAcceptances acceptances;
     private final AuditTrail audit;
     private final Clock clock;
 
-    Library(Parts parts, Sweeps sweeps, RawFiles rawFiles, VettingChecklists checklists, AuditTrail audit, Clock clock) {
+    Library(
+            Parts parts, Sweeps sweeps, RawFiles rawFiles, VettingChecklists checklists, FindingAcceptances acceptances, AuditTrail audit,
+            Clock clock) {
         this.parts = parts;
         this.sweeps = sweeps;
         this.rawFiles = rawFiles;
         this.checklists = checklists;
+        this.acceptances = acceptances;
         this.audit = audit;
         this.clock = clock;
     }
@@ -169,6 +174,20 @@ public class Library {
         audit.record(importer.userName(), "sweep imported", "sweep", sweep.id().toString(),
                 Map.of("partNumber", part.partNumber(), "file", fileName, "sha256", sha256));
         return sweep;
+    }
+
+    /** Accepts what was found wrong with a sweep; a second acceptance of the same kind changes nothing. */
+    @PreAuthorize(May.VET)
+    @Transactional
+    public void acceptFinding(Sweep sweep, Finding finding, String reason, CurrentPerson librarian) {
+        if (acceptances.insert(sweep.id(), finding, reason, librarian, now())) {
+            audit.record(librarian.userName(), "finding accepted", "sweep", sweep.id().toString(),
+                    Map.of("finding", finding.kind().label(), "reason", reason, "file", sweep.fileName()));
+        }
+    }
+
+    List<FindingAcceptance> acceptancesOf(UUID sweepId) {
+        return acceptances.ofSweep(sweepId);
     }
 
     /** Where the same bytes were imported before. */

@@ -78,7 +78,7 @@ class LibraryDemo implements DemoChapter {
         ColumnMapping mapping = demo.columns() == null ? null : ColumnMapping.parse(demo.columns());
         ReadSweep read = SweepReader.read(bytes, demo.file(), ReadOptions.of(Fixture.of(demo.fixture())).withColumns(mapping));
         SweepDocument document = new SweepDocument(demo.provenance(), read.format(), demo.columns(), read.referenceOhm(), read.warnings(),
-                read.frequencyHz(), read.resistanceOhm(), read.reactanceOhm());
+                read.frequencyHz(), read.resistanceOhm(), read.reactanceOhm(), null);
         return sweeps.insert(part.id(), rawFiles.keep(bytes), demo.file(), document, importer, at);
     }
 

@@ -31,6 +31,11 @@ record PartAtPoint(OperatingPoint point, BentPart bent) {
                 + (point.ageHours() == null ? "" : ", " + Quantity.format(point.ageHours(), "h"));
     }
 
+    /** The same point as the parameters of an address. */
+    public String query() {
+        return "?atBias=" + point.biasV() + "&atTemperature=" + point.temperatureC() + (point.ageHours() == null ? "" : "&atAge=" + point.ageHours());
+    }
+
     public String capacitance() {
         return Quantity.format(bent.capacitanceF(), "F");
     }

@@ -7,6 +7,7 @@ import org.springframework.stereotype.Component;
 import org.stillrail.electrical.capacitor.ImpedanceModel;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.electrical.curve.Thinning;
 import org.stillrail.web.ChartData;
 import org.stillrail.web.ChartData.Axis;
 import org.stillrail.web.ChartData.Series;
@@ -49,7 +50,8 @@ class PartCharts {
 
     /** A file that is not stored yet, over the datasheet's model: |Z| shows a wrong unit, the phase a wrong sign. */
     List<PartChart> preview(PartDocument part, String fileName, Curve curve) {
-        Line read = new Line("file", fileName, part.technology().key(), "measured", curve);
+        Line read = new Line("file", fileName, part.technology().key(), "measured",
+                Thinning.keepingPeaks(curve, SweepFit.MOST_POINTS_DRAWN));
         List<Line> lines = List.of(read, datasheet(part, curve.grid().startHz(), curve.grid().stopHz()));
         return List.of(
                 chart("preview-magnitude", "Magnitude as the file is read now", Axis.log("|Z|", "\u03a9"), lines, Curve::magnitude),
@@ -64,13 +66,18 @@ class PartCharts {
         List<Line> lines = new ArrayList<>();
         for (Sweep sweep : sweeps) {
             SweepDocument document = sweep.document();
-            Curve curve = new Curve(FrequencyGrid.of(document.frequencyHz()), document.resistanceOhm(), document.reactanceOhm());
+            Curve curve = Thinning.keepingPeaks(document.impedance(), SweepFit.MOST_POINTS_DRAWN);
             lines.add(new Line(sweep.id().toString(), sweep.label(), part.technology().key(), "measured", curve));
         }
         double from = sweeps.stream().mapToDouble(Sweep::startHz).min().orElse(LOWEST_HZ);
         double to = sweeps.stream().mapToDouble(Sweep::stopHz).max().orElse(HIGHEST_HZ);
         lines.add(datasheet(part, from, to));
         return lines;
+    }
+
+    /** The datasheet's model between two frequencies. */
+    Curve sheet(PartDocument part, double fromHz, double toHz) {
+        return datasheet(part, fromHz, toHz).curve();
     }
 
     private Line datasheet(PartDocument part, double fromHz, double toHz) {

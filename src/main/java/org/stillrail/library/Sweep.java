@@ -9,8 +9,8 @@ public record Sweep(
         UUID id, UUID partId, String rawSha256, String fileName, String importer, OffsetDateTime importedAt, String sha256,
         SweepDocument document) {
 
-    private static final double ROOM_C = 23;
-    private static final double ROOM_SPAN_C = 5;
+    static final double ROOM_C = 23;
+    static final double ROOM_SPAN_C = 5;
 
     public SweepProvenance provenance() {
         return document.provenance();

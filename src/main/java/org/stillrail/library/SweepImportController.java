@@ -82,7 +82,7 @@ class SweepImportController {
         }
         ReadSweep read = upload.sweep();
         SweepDocument document = new SweepDocument(provenance, read.format(), upload.mapping() == null ? null : upload.mapping().toText(),
-                read.referenceOhm(), read.warnings(), read.frequencyHz(), read.resistanceOhm(), read.reactanceOhm());
+                read.referenceOhm(), read.warnings(), read.frequencyHz(), read.resistanceOhm(), read.reactanceOhm(), null);
         Sweep sweep = library.importSweep(partId, upload.fileName(), upload.bytes(), document, person);
         response.setHeader("HX-Redirect", "/library/sweeps/" + sweep.id());
         return "library/sweep-preview :: stored";

@@ -67,25 +67,33 @@ public record ChartData(
      * @param kind       measured or datasheet, or null
      * @param validFrom  where the line stops being extrapolated, or null
      * @param validTo    where it starts again, or null
+     * @param low        lower edge of its uncertainty, or null
+     * @param high       upper edge, or null
      */
     public record Series(
             String key, String label, String role, String technology, String kind, List<Double> x, List<Double> y, Double validFrom,
-            Double validTo) {
+            Double validTo, List<Double> low, List<Double> high) {
 
         public static Series of(String key, String label, String role, double[] x, double[] y) {
-            return new Series(key, label, role, null, null, rounded(x), rounded(y), null, null);
+            return new Series(key, label, role, null, null, rounded(x), rounded(y), null, null, null, null);
         }
 
         private Series onSharedX() {
-            return new Series(key, label, role, technology, kind, null, y, validFrom, validTo);
+            return new Series(key, label, role, technology, kind, null, y, validFrom, validTo, low, high);
         }
 
         public Series drawnAs(String newTechnology, String newKind) {
-            return new Series(key, label, role, newTechnology, newKind, x, y, validFrom, validTo);
+            return new Series(key, label, role, newTechnology, newKind, x, y, validFrom, validTo, low, high);
         }
 
         public Series validBetween(double from, double to) {
-            return new Series(key, label, role, technology, kind, x, y, from > 0 ? from : null, Double.isFinite(to) ? to : null);
+            return new Series(key, label, role, technology, kind, x, y, from > 0 ? from : null, Double.isFinite(to) ? to : null,
+                    low, high);
+        }
+
+        /** With a band of uncertainty round it, each edge as long as the line. */
+        public Series between(double[] lowest, double[] highest) {
+            return new Series(key, label, role, technology, kind, x, y, validFrom, validTo, rounded(lowest), rounded(highest));
         }
     }
 

@@ -1,0 +1,57 @@
+package org.stillrail.library;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.stillrail.electrical.capacitor.ImpedanceModel;
+import org.stillrail.electrical.capacitor.TableModel;
+import org.stillrail.electrical.curve.Curve;
+import org.stillrail.electrical.curve.Thinning;
+import org.stillrail.electrical.fit.FitDidNotConvergeException;
+import org.stillrail.electrical.fit.RationalFit;
+import org.stillrail.electrical.fit.VectorFitting;
+import org.stillrail.electrical.quality.CurveFindings;
+import org.stillrail.electrical.quality.Finding;
+
+/**
+ * What can be worked out from the points of a sweep alone; it takes a moment.
+ *
+ * @param curve    what is drawn and fitted: the sweep, thinned where it is very long without losing a peak
+ * @param fit      null where there is none
+ * @param problem  why there is none, or null
+ * @param findings of the points themselves
+ */
+record SweepFit(Curve curve, RationalFit fit, String problem, List<Finding> findings) {
+
+    /** Twice as many as a screen has columns. */
+    static final int MOST_POINTS_DRAWN = 4000;
+
+    static SweepFit of(Curve sweep) {
+        Curve curve = Thinning.keepingPeaks(sweep, MOST_POINTS_DRAWN);
+        List<Finding> findings = CurveFindings.of(sweep);
+        try {
+            return new SweepFit(curve, VectorFitting.fit(Thinning.everySo(sweep, MOST_POINTS_DRAWN)), null, findings);
+        } catch (IllegalArgumentException | FitDidNotConvergeException e) {
+            return new SweepFit(curve, null, e.getMessage(), findings);
+        }
+    }
+
+    /** What figures are read from: the fit, or the points where there is none; null for a single point. */
+    ImpedanceModel model() {
+        if (fit != null) {
+            return fit.model();
+        }
+        return curve.size() < 2 ? null : TableModel.of(curve.grid().toArray(), curve.reals(), curve.imaginaries());
+    }
+
+    /** The facts of the fit, in sentences. */
+    List<String> words() {
+        if (fit == null) {
+            return List.of("There is no fit: " + problem);
+        }
+        List<String> words = new ArrayList<>();
+        words.add("Order " + fit.order() + ". " + fit.stopReason().sentence());
+        words.add(fit.passive() ? "Passive: its resistance is nowhere negative, at any frequency." : "Not passive, or not proven to be.");
+        words.addAll(fit.remarks());
+        return words;
+    }
+}
