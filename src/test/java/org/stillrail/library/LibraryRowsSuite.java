@@ -66,7 +66,7 @@ abstract class LibraryRowsSuite {
         }
         SweepProvenance provenance = new SweepProvenance("S1", "Somebody", LocalDate.of(2031, 1, 1), "bridge", "shunt-through", null,
                 "open, short", 0.1, 2.5, 23, null, "Note; with \"quotes\" and \u20ac");
-        return new SweepDocument(provenance, "Touchstone", null, 50.0, List.of("A warning"), frequencyHz, resistanceOhm, reactanceOhm);
+        return new SweepDocument(provenance, "Touchstone", null, 50.0, List.of("A warning"), frequencyHz, resistanceOhm, reactanceOhm, null);
     }
 
     @Test
