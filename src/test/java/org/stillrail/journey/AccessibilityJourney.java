@@ -10,7 +10,7 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** No page breaks a rule of WCAG 2.2 AA that a machine can check. */
+/** No page breaks a rule of WCAG 2.2 AA that a machine can check, or is wider than a window of 1280 px. */
 @Browsing
 class AccessibilityJourney {
 
@@ -27,6 +27,8 @@ class AccessibilityJourney {
         AxeResults results = new AxeBuilder(visitor.page()).withTags(RULES).analyze();
         assertThat(results.getViolations()).extracting(AccessibilityJourney::inWords).isEmpty();
         assertThat(results.getPasses()).isNotEmpty();
+        assertThat((int) visitor.page().evaluate("document.documentElement.scrollWidth"))
+                .as("width of the page in a window of 1280 px").isLessThanOrEqualTo(1280);
     }
 
     private static String inWords(Rule rule) {

@@ -61,9 +61,14 @@ final class Visitor {
     private void note(ConsoleMessage message) {
         boolean announced = expected.stream().anyMatch(status -> message.text().contains("status of " + status)
                 || message.text().contains("Status Error Code " + status));
-        if (message.type().equals("error") && !announced) {
+        if (message.type().equals("error") && !announced && !isAnOvertakenPreview(message.text())) {
             problems.add(where() + ": " + message.text() + " (" + message.location() + ")");
         }
+    }
+
+    /** A preview that a newer one replaces, or that its page is left with, is called off; htmx notes that as an error. */
+    private static boolean isAnOvertakenPreview(String text) {
+        return text.equals("htmx:afterRequest") || text.equals("htmx:sendAbort");
     }
 
     private String where() {
