@@ -27,7 +27,7 @@ final class ColumnForm {
                 continue;
             }
             String unit = form.get("unit" + n);
-            entries.add(kind + "=" + (form.get("negated" + n) == null ? "" : "-") + n + (unit == null || unit.isBlank() ? "" : ":" + unit.strip()));
+            entries.add(kind + "=" + (form.isBlank("negated" + n) ? "" : "-") + n + (unit == null || unit.isBlank() ? "" : ":" + unit.strip()));
         }
         if (entries.isEmpty()) {
             return null;
@@ -40,6 +40,11 @@ final class ColumnForm {
 
     /** Puts a mapping into the fields, so that it can be corrected. */
     static void fill(Form form, ColumnMapping mapping) {
+        for (int n = 1; n <= MOST_COLUMNS; n++) {
+            if (form.get("column" + n) != null) {
+                form.with("column" + n, "").with("unit" + n, "").with("negated" + n, "");
+            }
+        }
         for (MappedColumn column : mapping.columns()) {
             form.with("column" + column.number(), column.kind().key()).with("unit" + column.number(), column.unit());
             if (column.negated()) {

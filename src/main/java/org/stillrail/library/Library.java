@@ -29,17 +29,19 @@ public class Library {
     private final Sweeps sweeps;
     private final RawFiles rawFiles;
     private final VettingChecklists checklists;
+    private final FixtureSweeps fixtures;
     private final FindingAcceptances acceptances;
     private final AuditTrail audit;
     private final Clock clock;
 
     Library(
-            Parts parts, Sweeps sweeps, RawFiles rawFiles, VettingChecklists checklists, FindingAcceptances acceptances, AuditTrail audit,
-            Clock clock) {
+            Parts parts, Sweeps sweeps, RawFiles rawFiles, VettingChecklists checklists, FixtureSweeps fixtures,
+            FindingAcceptances acceptances, AuditTrail audit, Clock clock) {
         this.parts = parts;
         this.sweeps = sweeps;
         this.rawFiles = rawFiles;
         this.checklists = checklists;
+        this.fixtures = fixtures;
         this.acceptances = acceptances;
         this.audit = audit;
         this.clock = clock;
@@ -174,6 +176,22 @@ public class Library {
         audit.record(importer.userName(), "sweep imported", "sweep", sweep.id().toString(),
                 Map.of("partNumber", part.partNumber(), "file", fileName, "sha256", sha256));
         return sweep;
+    }
+
+    /** Keeps a sweep of a fixture with its raw bytes. @return false where the name is taken */
+    @PreAuthorize(May.IMPORT_SWEEP)
+    @Transactional
+    boolean addFixture(FixtureSweep fixture, byte[] bytes, CurrentPerson author) {
+        if (fixtures.isTaken(fixture.name())) {
+            return false;
+        }
+        rawFiles.keep(bytes);
+        if (!fixtures.insert(fixture, author)) {
+            return false;
+        }
+        audit.record(author.userName(), "fixture sweep stored", "fixture", fixture.id().toString(),
+                Map.of("name", fixture.name(), "file", fixture.fileName(), "sha256", fixture.rawSha256()));
+        return true;
     }
 
     /** Accepts what was found wrong with a sweep; a second acceptance of the same kind changes nothing. */

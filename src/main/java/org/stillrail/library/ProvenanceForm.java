@@ -39,7 +39,7 @@ final class ProvenanceForm {
         return choices;
     }
 
-    private static LocalDate date(String text) {
+    static LocalDate date(String text) {
         try {
             return LocalDate.parse(text);
         } catch (DateTimeParseException e) {

@@ -27,4 +27,9 @@ public record SweepProvenance(
         double temperatureC,
         Double hoursSinceSoldering,
         String note) {
+
+    SweepProvenance ofSample(String newSample) {
+        return new SweepProvenance(newSample, measuredBy, measuredOn, instrument, fixture, fixtureName, compensation, acLevelV, biasV,
+                temperatureC, hoursSinceSoldering, note);
+    }
 }
