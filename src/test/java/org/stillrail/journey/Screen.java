@@ -21,6 +21,14 @@ record Screen(String name, String account, Consumer<Visitor> way) {
                 visitor.openPart("HERON-470U-25");
                 visitor.follow("Correct the figures");
             }),
+            new Screen("part-differences", "viewer", visitor -> {
+                visitor.openPart("HERON-470U-25");
+                visitor.openBelow("/revisions/2/differences");
+            }),
+            new Screen("part-effects", "librarian", visitor -> {
+                visitor.openPart("HERON-470U-25");
+                visitor.openBelow("/effects");
+            }),
             new Screen("sweep", "viewer", visitor -> {
                 visitor.openPart("HERON-470U-25");
                 visitor.follow("heron-470u-25-a.s2p");
@@ -48,6 +56,18 @@ record Screen(String name, String account, Consumer<Visitor> way) {
                 visitor.follow("Logic 5V0");
                 visitor.follow("Compose a bank");
             }),
+            new Screen("prior-designs", "engineer", visitor -> {
+                visitor.open("/projects");
+                visitor.follow("Logic 5V0");
+                visitor.follow("Prior designs");
+            }),
+            new Screen("compare", "viewer", visitor -> {
+                visitor.open("/projects");
+                visitor.follow("Logic 5V0");
+                visitor.field("Compare One big, one tiny").check();
+                visitor.field("Compare Electrolytic with ceramics").check();
+                visitor.press("Compare the chosen");
+            }),
             new Screen("scratch", "engineer", visitor -> visitor.open("/scratch")),
             new Screen("review-submit", "engineer", visitor -> visitor.openBank("Tantalum pair")),
             new Screen("review-sign", "reviewer", visitor -> visitor.openBank("Polymer beside the ceramics")),
@@ -55,8 +75,10 @@ record Screen(String name, String account, Consumer<Visitor> way) {
                 visitor.openBank("Hybrid for the cold");
                 visitor.follow("Snapshot of what was submitted");
             }),
+            new Screen("search", "viewer", visitor -> visitor.open("/find?q=ceramics")),
             new Screen("method", "viewer", visitor -> visitor.open("/method")),
             new Screen("waiting", "reviewer", visitor -> visitor.open("/waiting")),
+            new Screen("settings", "administrator", visitor -> visitor.open("/settings")),
             new Screen("record", "administrator", visitor -> visitor.open("/audit")),
             new Screen("record-check", "administrator", visitor -> visitor.open("/audit/check")),
             new Screen("people", "administrator", visitor -> visitor.open("/people")),

@@ -117,6 +117,12 @@ final class Visitor {
         page.navigate(path);
     }
 
+    /** Opens a page whose address goes on from this page's. */
+    void openBelow(String path) {
+        rests();
+        open(page.url() + path);
+    }
+
     /** Opens a part from the library's search. */
     void openPart(String partNumber) {
         open("/library?text=" + partNumber);
