@@ -37,8 +37,8 @@ record FigureLine(String name, String measured, String uncertainty, String readA
 
         static Optional<String> of(PartDocument part, SweepFigure figure) {
             return switch (figure.unit()) {
-                case "F" -> Optional.of(Quantity.format(part.capacitanceF(), "F") + " \u2212" + percent(part.tolerancePercent().minusPercent())
-                        + " +" + percent(part.tolerancePercent().plusPercent()));
+                case "F" -> Optional.of(Quantity.format(part.capacitanceF(), "F") + (part.tolerancePercent() == null ? ""
+                        : " \u2212" + percent(part.tolerancePercent().minusPercent()) + " +" + percent(part.tolerancePercent().plusPercent())));
                 case "H" -> Optional.ofNullable(part.inductanceH()).map(henry -> Quantity.format(henry, "H"));
                 case "Hz" -> Optional.ofNullable(part.selfResonanceHz()).map(hz -> Quantity.format(hz, "Hz"));
                 default -> part.losses().stream().filter(loss -> loss.kind() == LossFigure.Kind.ESR).findFirst()

@@ -47,8 +47,9 @@ final class SweepFindings {
 
     private static List<Finding> sheet(List<SweepFigure> figures, PartDocument part) {
         SheetFindings findings = new SheetFindings();
-        double least = part.capacitanceF() * (1 - part.tolerancePercent().minusPercent() / 100);
-        double most = part.capacitanceF() * (1 + part.tolerancePercent().plusPercent() / 100);
+        PartDocument.Tolerance tolerance = part.tolerancePercent();
+        double least = tolerance == null ? 0 : part.capacitanceF() * (1 - tolerance.minusPercent() / 100);
+        double most = tolerance == null ? Double.POSITIVE_INFINITY : part.capacitanceF() * (1 + tolerance.plusPercent() / 100);
         figures.stream().filter(figure -> figure.unit().equals("F") && figure.value() != null).findFirst()
                 .ifPresent(figure -> findings.capacitance(figure, least, most));
         for (LossFigure loss : part.losses()) {
