@@ -9,10 +9,10 @@ import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.web.Quantity;
 
 /** What a rail asks, line by line, for its page. */
-final class RailFacts {
+public final class RailFacts {
 
     /** @param source where the limit comes from; empty for what is no limit */
-    record Fact(String name, String value, String source) {
+    public record Fact(String name, String value, String source) {
     }
 
     private final List<Fact> facts = new ArrayList<>();
@@ -20,7 +20,7 @@ final class RailFacts {
     private RailFacts() {
     }
 
-    static List<Fact> of(RailFigures rail) {
+    public static List<Fact> of(RailFigures rail) {
         RailFacts facts = new RailFacts();
         facts.add("Output", q(rail.nominalVoltageV(), "V") + " at " + q(rail.nominalCurrentA(), "A"), null);
         facts.add("Input", q(rail.input().minimumV(), "V") + " to " + q(rail.input().maximumV(), "V") + ", nominally "

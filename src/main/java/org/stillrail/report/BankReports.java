@@ -1,0 +1,102 @@
+package org.stillrail.report;
+
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.springframework.stereotype.Component;
+import org.stillrail.account.CurrentPerson;
+import org.stillrail.bank.Bank;
+import org.stillrail.bank.BankInputs;
+import org.stillrail.bank.BankState;
+import org.stillrail.electrical.evaluation.Evaluation;
+import org.stillrail.electrical.evaluation.EvaluationInput;
+import org.stillrail.library.Library;
+import org.stillrail.project.Projects;
+import org.stillrail.project.Rail;
+import org.stillrail.project.RailFacts;
+import org.stillrail.review.ReviewRecord;
+import org.stillrail.review.ReviewRecords;
+import org.thymeleaf.ITemplateEngine;
+import org.thymeleaf.context.Context;
+
+/** Puts the report of a bank revision together and prints it. */
+@Component
+class BankReports {
+
+    private final BankInputs inputs;
+    private final Library library;
+    private final Projects projects;
+    private final ReviewRecords reviews;
+    private final ITemplateEngine templates;
+    private final Clock clock;
+
+    BankReports(BankInputs inputs, Library library, Projects projects, ReviewRecords reviews, ITemplateEngine templates, Clock clock) {
+        this.inputs = inputs;
+        this.library = library;
+        this.projects = projects;
+        this.reviews = reviews;
+        this.templates = templates;
+        this.clock = clock;
+    }
+
+    /** @throws org.stillrail.electrical.evaluation.EvaluationRefusedException with a sentence, where the physics refuses the bank */
+    byte[] pdf(Bank bank, CurrentPerson person) {
+        return PdfWriter.write(xhtml(report(bank, person)));
+    }
+
+    String xhtml(BankReport report) {
+        Context context = new Context(Locale.ROOT);
+        context.setVariable("report", report);
+        return templates.process("report/bank-report", context);
+    }
+
+    BankReport report(Bank bank, CurrentPerson person) {
+        Rail rail = bank.isScratch() ? null : projects.requireRailRevision(bank.document().railRevisionId());
+        ReviewRecord review = bank.isScratch() ? new ReviewRecord(null, List.of(), List.of(), List.of()) : reviews.of(bank);
+        Evaluation evaluation = evaluation(bank, review);
+        List<PartLine> parts = parts(bank);
+        return new BankReport(bank, rail == null ? null : projects.require(rail.projectId()), rail,
+                RailFacts.of(evaluation.input().rail()), parts, evaluation, BankReport.verdicts(evaluation), BankReport.charts(evaluation),
+                parts.stream().map(line -> EvidenceLine.of(line, library)).toList(), review, cautions(bank, rail, evaluation, review),
+                OffsetDateTime.now(clock).withOffsetSameInstant(ZoneOffset.UTC), person.displayName());
+    }
+
+    /** Of what was frozen, where the revision was submitted; else of what the library says now. */
+    Evaluation evaluation(Bank bank, ReviewRecord review) {
+        EvaluationInput frozen = review.snapshot() == null ? null : review.snapshot().input();
+        return Evaluation.evaluate(frozen == null ? inputs.of(bank.document()) : frozen);
+    }
+
+    List<PartLine> parts(Bank bank) {
+        return bank.document().branches().stream()
+                .map(branch -> new PartLine(branch, branch.partId() == null ? null : library.findRevision(branch.partRevisionId()).orElseThrow()))
+                .toList();
+    }
+
+    private static List<String> cautions(Bank bank, Rail rail, Evaluation evaluation, ReviewRecord review) {
+        List<String> cautions = new ArrayList<>();
+        if (bank.state() != BankState.APPROVED) {
+            cautions.add("This revision is " + bank.state().label() + ", not approved: do not build from it.");
+        }
+        if (rail != null && !rail.isLatest()) {
+            cautions.add("The rail has changed since: revision " + rail.latestNumber() + " asks something else.");
+        }
+        if (review.snapshot() != null && !review.snapshot().intact()) {
+            cautions.add("The stored snapshot does not give its SHA-256 any more: it was changed after submission.");
+        }
+        if (review.signatures().stream().anyMatch(signature -> !signature.holds())) {
+            cautions.add("A signature does not hold for the stored snapshot.");
+        }
+        if (review.snapshot() != null) {
+            cautions.addAll(review.snapshot().differences());
+            if (review.snapshot().refused() != null) {
+                cautions.add("The snapshot could not be worked out again: " + review.snapshot().refused());
+            }
+        }
+        cautions.addAll(evaluation.warnings());
+        return cautions;
+    }
+}

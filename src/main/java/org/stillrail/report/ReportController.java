@@ -1,0 +1,98 @@
+package org.stillrail.report;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.UUID;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.security.access.prepost.PreAuthorize;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.server.ResponseStatusException;
+import org.stillrail.account.CurrentPerson;
+import org.stillrail.account.May;
+import org.stillrail.bank.Bank;
+import org.stillrail.bank.BankInputs;
+import org.stillrail.bank.Banks;
+import org.stillrail.electrical.curve.Curve;
+import org.stillrail.electrical.evaluation.Evaluation;
+import org.stillrail.electrical.evaluation.EvaluationRefusedException;
+import org.stillrail.sweepfile.SweepWriter;
+
+/** What leaves the tool for one bank revision: the report, the bill of materials, the curves. */
+@Controller
+@RequestMapping("/banks/{bankId}/revisions/{number}")
+@PreAuthorize(May.READ)
+class ReportController {
+
+    private static final MediaType CSV = new MediaType("text", "csv", StandardCharsets.UTF_8);
+    private static final MediaType TEXT = new MediaType("text", "plain", StandardCharsets.UTF_8);
+
+    private final Banks banks;
+    private final BankReports reports;
+    private final BankInputs inputs;
+
+    ReportController(Banks banks, BankReports reports, BankInputs inputs) {
+        this.banks = banks;
+        this.reports = reports;
+        this.inputs = inputs;
+    }
+
+    @GetMapping("/report.pdf")
+    ResponseEntity<byte[]> report(@PathVariable UUID bankId, @PathVariable int number, @AuthenticationPrincipal CurrentPerson person) {
+        Bank bank = banks.require(bankId, number);
+        try {
+            return file(bank, "pdf", MediaType.APPLICATION_PDF, reports.pdf(bank, person));
+        } catch (EvaluationRefusedException e) {
+            throw refused(e);
+        }
+    }
+
+    @GetMapping("/bom.csv")
+    ResponseEntity<byte[]> billOfMaterials(@PathVariable UUID bankId, @PathVariable int number) {
+        Bank bank = banks.require(bankId, number);
+        return file(bank, "bom.csv", CSV, BillOfMaterials.csv(reports.parts(bank)).getBytes(StandardCharsets.UTF_8));
+    }
+
+    @GetMapping("/curves.csv")
+    ResponseEntity<byte[]> curves(@PathVariable UUID bankId, @PathVariable int number) {
+        Bank bank = banks.require(bankId, number);
+        return file(bank, "curves.csv", CSV, CurveTable.csv(evaluate(bank)).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The bank's impedance, one port. */
+    @GetMapping("/impedance.s1p")
+    ResponseEntity<byte[]> touchstone(@PathVariable UUID bankId, @PathVariable int number) {
+        Bank bank = banks.require(bankId, number);
+        Curve curve = evaluate(bank).curves().bank();
+        List<String> comments = List.of("Bank " + bank.name() + ", revision " + number, "SHA-256 of the revision: " + bank.revision().sha256(),
+                "Calculated impedance of the whole bank at the nominal corner");
+        return file(bank, "s1p", TEXT, SweepWriter.touchstoneZ(curve, comments).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private Evaluation evaluate(Bank bank) {
+        try {
+            return Evaluation.evaluate(inputs.of(bank.document()));
+        } catch (EvaluationRefusedException e) {
+            throw refused(e);
+        }
+    }
+
+    private static ResponseStatusException refused(EvaluationRefusedException e) {
+        return new ResponseStatusException(HttpStatus.UNPROCESSABLE_CONTENT, "This bank cannot be evaluated: " + e.getMessage() + ".", e);
+    }
+
+    private static ResponseEntity<byte[]> file(Bank bank, String ending, MediaType type, byte[] bytes) {
+        String name = bank.name().replaceAll("[^\\p{L}\\p{N}._ -]", "_") + " rev " + bank.revision().number() + "." + ending;
+        return ResponseEntity.ok()
+                .contentType(type)
+                .header(HttpHeaders.CONTENT_DISPOSITION, ContentDisposition.attachment().filename(name, StandardCharsets.UTF_8).build().toString())
+                .body(bytes);
+    }
+}

@@ -1,0 +1,53 @@
+package org.stillrail.review;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.stereotype.Component;
+import org.stillrail.bank.Bank;
+import org.stillrail.document.CanonicalJson;
+import org.stillrail.electrical.evaluation.FigureComparison;
+
+/** Reads the review of a bank revision for rooms above. */
+@Component
+public class ReviewRecords {
+
+    private final Snapshots snapshots;
+    private final ReviewRows rows;
+    private final Timeline timeline;
+
+    ReviewRecords(Snapshots snapshots, ReviewRows rows, Timeline timeline) {
+        this.snapshots = snapshots;
+        this.rows = rows;
+        this.timeline = timeline;
+    }
+
+    public ReviewRecord of(Bank bank) {
+        Optional<Snapshot> snapshot = snapshots.ofRevision(bank.revision().id());
+        List<ReviewRecord.Signed> signatures = snapshot.map(this::signatures).orElse(List.of());
+        return new ReviewRecord(
+                snapshot.map(ReviewRecords::frozen).orElse(null),
+                signatures,
+                rows.concessions(bank.revision().id()).stream().map(concession -> new ReviewRecord.Accepted(
+                        concession.requirement().label(), concession.reason(), concession.owner(), concession.endsOn())).toList(),
+                timeline.of(bank).stream().map(entry -> new ReviewRecord.Event(entry.at(), entry.sentence(), entry.remark())).toList());
+    }
+
+    private List<ReviewRecord.Signed> signatures(Snapshot snapshot) {
+        return snapshots.signatures(snapshot.id()).stream()
+                .map(signature -> new ReviewRecord.Signed(signature.signer(), signature.at(), signature.meaning(),
+                        snapshot.intact() && signature.intact() && signature.isFor(snapshot)))
+                .toList();
+    }
+
+    private static ReviewRecord.Frozen frozen(Snapshot snapshot) {
+        try {
+            SnapshotDocument document = CanonicalJson.read(new String(snapshot.content().copy(), StandardCharsets.UTF_8), SnapshotDocument.class);
+            Recomputation again = Recomputation.of(document);
+            return new ReviewRecord.Frozen(snapshot.id(), snapshot.sha256(), snapshot.madeAt(), snapshot.intact(), document.input(),
+                    again.differences().stream().map(FigureComparison.Difference::sentence).toList(), again.refused());
+        } catch (IllegalArgumentException e) {
+            return new ReviewRecord.Frozen(snapshot.id(), snapshot.sha256(), snapshot.madeAt(), snapshot.intact(), null, List.of(), e.getMessage());
+        }
+    }
+}

@@ -1,0 +1,121 @@
+package org.stillrail.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.UUID;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.assertj.core.data.Percentage;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
+import org.springframework.test.web.servlet.MockMvc;
+import org.stillrail.account.CurrentPerson;
+import org.stillrail.account.Role;
+import org.stillrail.bank.Bank;
+import org.stillrail.bank.BankDocument;
+import org.stillrail.bank.Banks;
+import org.stillrail.bank.BranchDocument;
+import org.stillrail.electrical.bank.SeriesPath;
+import org.stillrail.electrical.capacitor.SeriesRlc;
+import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.support.AppTest;
+import org.stillrail.support.TeamBench;
+import org.stillrail.support.TestPeople;
+import org.stillrail.sweepfile.Fixture;
+import org.stillrail.sweepfile.ReadOptions;
+import org.stillrail.sweepfile.ReadSweep;
+import org.stillrail.sweepfile.SweepReader;
+
+@AppTest
+class ReportTest {
+
+    @Autowired
+    private MockMvc mvc;
+
+    @Autowired
+    private TestPeople people;
+
+    @Autowired
+    private ApplicationContext context;
+
+    @Autowired
+    private Banks banks;
+
+    private byte[] take(Bank bank, String what) throws Exception {
+        return mvc.perform(get("/banks/" + bank.id() + "/revisions/" + bank.revision().number() + "/" + what).with(people.as(Role.VIEWER)))
+                .andExpect(status().isOk()).andReturn().getResponse().getContentAsByteArray();
+    }
+
+    private static String text(PDDocument pdf) throws IOException {
+        return new PDFTextStripper().getText(pdf).replace('\u00a0', ' ');
+    }
+
+    @Test
+    void theReportNamesRailBankVerdictsAndHashWithPageNumbersAndItsOwnFonts() throws Exception {
+        TeamBench bench = new TeamBench(context, people.with(Role.ENGINEER));
+        Bank bank = bench.addBank(4);
+        byte[] bytes = take(bank, "report.pdf");
+        try (PDDocument pdf = Loader.loadPDF(bytes)) {
+            String text = text(pdf);
+            assertThat(text).contains("Review report: " + bank.name(), "4", bench.part().partNumber(), "100 \u00b5F", "10 mV", "in work, not approved",
+                    bank.revision().sha256(), "Page 1 of " + pdf.getNumberOfPages(), "Nobody has signed");
+            for (PDPage page : pdf.getPages()) {
+                for (COSName name : page.getResources().getFontNames()) {
+                    assertThat(page.getResources().getFont(name).isEmbedded()).as("font %s", name).isTrue();
+                }
+            }
+        }
+    }
+
+    @Test
+    void signsThatEngineersNeedAreInTheFontAndHostileTextIsOnlyText() throws Exception {
+        String sheet = "<html><head><style>body { font-family: Report }</style></head><body>\u03a9 \u00b5 \u2264 \u2265 \u00b1 \u2013</body></html>";
+        try (PDDocument pdf = Loader.loadPDF(PdfWriter.write(sheet))) {
+            assertThat(text(pdf)).contains("\u03a9 \u00b5 \u2264 \u2265 \u00b1 \u2013");
+        }
+        Bank bank = scratch("<script>x</script> & \u0001 \"=1\" ' </td>", "]]> <img src='file:///etc/hostname'/> &nbsp;");
+        try (PDDocument pdf = Loader.loadPDF(take(bank, "report.pdf"))) {
+            assertThat(text(pdf)).contains("<script>x</script> &", "<img src='file:///etc/hostname'/>");
+        }
+    }
+
+    @Test
+    void theBillOfMaterialsDefusesFormulas() throws Exception {
+        Bank bank = scratch("=HYPERLINK(\"http://x\")", null);
+        String csv = new String(take(bank, "bom.csv"), StandardCharsets.UTF_8);
+        assertThat(csv.lines().toList().get(1)).startsWith("\"'=HYPERLINK(\"\"http://x\"\")\",2,");
+        assertThat(csv.lines().count()).isEqualTo(2);
+    }
+
+    @Test
+    void theTouchstoneFileIsReadBackAsTheBanksImpedance() throws Exception {
+        Bank bank = scratch("bulk", null);
+        byte[] file = take(bank, "impedance.s1p");
+        ReadSweep read = SweepReader.read(file, "bank.s1p", ReadOptions.of(Fixture.REFLECTION));
+        SeriesRlc one = new SeriesRlc(330e-6, 0.03, 5e-9);
+        int last = read.frequencyHz().length - 1;
+        double omega = 2 * Math.PI * read.frequencyHz()[last];
+        // Two equal parts side by side halve the impedance of one.
+        assertThat(read.resistanceOhm()[last]).isCloseTo(one.resistanceOhm() / 2, Percentage.withPercentage(1e-6));
+        assertThat(read.reactanceOhm()[last]).isCloseTo((omega * one.inductanceH() - 1 / (omega * one.capacitanceF())) / 2,
+                Percentage.withPercentage(1e-6));
+        assertThat(new String(take(bank, "curves.csv"), StandardCharsets.UTF_8).lines().findFirst()).contains(
+                "frequency_Hz,bank_Re_ohm,bank_Im_ohm,branch 1 bulk_Re_ohm,branch 1 bulk_Im_ohm");
+    }
+
+    private Bank scratch(String label, String note) {
+        CurrentPerson engineer = people.with(Role.ENGINEER);
+        RailFigures figures = TeamBench.figures(3.3, 5, 500e3, null);
+        return TeamBench.as(engineer, () -> banks.add(null, "Scratch " + UUID.randomUUID(), new BankDocument(null, figures, List.of(
+                new BranchDocument(label, 2, null, null, new SeriesRlc(330e-6, 0.03, 5e-9), SeriesPath.NONE, SeriesPath.NONE)), note), engineer));
+    }
+}
