@@ -45,6 +45,13 @@
     }
   });
 
+  // The pictures follow at once; what is said of all corners follows them and is faint until then.
+  document.addEventListener('bank-previewed', () => {
+    for (const id of ['claim', 'verdicts', 'remedies', 'effects']) {
+      document.getElementById(id).classList.add('overtaken');
+    }
+  });
+
   // Figures that are on their way for the cards as they were must not arrive among the new ones.
   document.addEventListener('htmx:beforeRequest', (event) => {
     if (event.target.closest('#cards')) {

@@ -36,9 +36,9 @@ class BankPages {
         figures(document, form, model, Evaluation::evaluate);
     }
 
-    /** The same without what small changes would do, which a second request brings. */
-    void figuresAtOnce(BankDocument document, Form form, Model model) {
-        figures(document, form, model, Evaluation::withoutRemedies);
+    /** Only what the pictures need; what is said of the bank at all its corners comes with a second request. */
+    void pictures(BankDocument document, Form form, Model model) {
+        figures(document, form, model, Evaluation::picturesOnly);
     }
 
     private void figures(

@@ -30,7 +30,7 @@ class BankPreviewController {
         Form form = Form.of(parameters);
         BankDocument document = BankForm.read(form, pages.railRevision(form), library);
         if (document != null) {
-            pages.figuresAtOnce(document, form, model);
+            pages.pictures(document, form, model);
             response.setHeader("HX-Trigger-After-Settle", "bank-previewed");
         }
         pages.form(form, model);
@@ -38,16 +38,17 @@ class BankPreviewController {
         return "bank/preview";
     }
 
-    /** What small changes of the bank would do; asked for after each preview. */
-    @PostMapping("/banks/remedies")
-    String remedies(@RequestParam MultiValueMap<String, String> parameters, Model model) {
+    /** What is said of the bank over all corners, and what small changes would do; asked for after each preview. */
+    @PostMapping("/banks/judgement")
+    String judgement(@RequestParam MultiValueMap<String, String> parameters, Model model) {
         Form form = Form.of(parameters);
         BankDocument document = BankForm.read(form, pages.railRevision(form), library);
         if (document != null) {
             pages.figures(document, form, model);
         }
         pages.form(form, model);
-        return "bank/remedies";
+        model.addAttribute("indices", BankForm.indices(form));
+        return "bank/judgement";
     }
 
     /** The cards with one branch more, one less, or with a library part's label after it was chosen. */

@@ -89,29 +89,33 @@ public record Evaluation(
      * @param shownCorner name of the corner to show; null, or a name that this bank does not have, for the nominal one
      */
     public static Evaluation evaluate(EvaluationInput input, String shownCorner) {
-        return evaluate(input, shownCorner, true);
-    }
-
-    /** The same without {@code remedies} and {@code effects}, which are then empty: for an answer at once while someone types. */
-    public static Evaluation withoutRemedies(EvaluationInput input, String shownCorner) {
         return evaluate(input, shownCorner, false);
     }
 
-    private static Evaluation evaluate(EvaluationInput input, String shownCorner, boolean withRemedies) {
+    /**
+     * Only the shown corner, for pictures that follow someone's typing at once: {@code verdicts} and {@code claim} are not over
+     * all corners and must not be shown; {@code remedies} and {@code effects} are empty.
+     */
+    public static Evaluation picturesOnly(EvaluationInput input, String shownCorner) {
+        return evaluate(input, shownCorner, true);
+    }
+
+    private static Evaluation evaluate(EvaluationInput input, String shownCorner, boolean picturesOnly) {
         try {
-            return evaluateAll(input, shownCorner, withRemedies);
+            return evaluateAll(input, shownCorner, picturesOnly);
         } catch (IllegalArgumentException | ArithmeticException e) {
             throw new EvaluationRefusedException(e.getMessage(), e);
         }
     }
 
-    private static Evaluation evaluateAll(EvaluationInput input, String shownCorner, boolean withRemedies) {
+    private static Evaluation evaluateAll(EvaluationInput input, String shownCorner, boolean picturesOnly) {
         RailFigures rail = input.rail();
         List<Corner> corners = Corner.of(input);
         Corner shown = corners.stream().filter(corner -> corner.name().equals(shownCorner)).findFirst().orElse(corners.get(0));
         Bank bank = shown.bank();
-        Verdicts judged = Verdicts.of(input, corners, shown);
-        CornerFigures figures = judged.figures().get(corners.indexOf(shown));
+        List<Corner> judgedCorners = !picturesOnly ? corners : shown == corners.get(0) ? List.of(shown) : List.of(corners.get(0), shown);
+        Verdicts judged = Verdicts.of(input, judgedCorners, shown);
+        CornerFigures figures = judged.figures().get(judgedCorners.indexOf(shown));
         KeyFrequencies frequencies = figures.frequencies(rail);
         FrequencyGrid grid = FrequencyGrid.logSpaced(
                 Math.min(LOWEST_HZ, frequencies.dampingFromHz() / 3), Math.max(HIGHEST_HZ, 3 * frequencies.quietToHz()), POINTS);
@@ -129,13 +133,13 @@ public record Evaluation(
             warnings.add("No crossover is stated; a tenth of the switching frequency stands in for it.");
         }
         warnings.addAll(dynamics.warnings());
-        List<Remedy> remedies = withRemedies ? Remedy.of(judged) : List.of();
+        List<Remedy> remedies = picturesOnly ? List.of() : Remedy.of(judged);
         List<Verdict> verdicts = judged.verdicts().stream().map(verdict -> Remedy.advise(verdict, remedies)).toList();
         return new Evaluation(input, corners, shown, frequencies, curves, extrema, CarrierRibbon.of(bank, curves, extrema),
                 reading(bank, frequencies.crossoverHz()), reading(bank, frequencies.switchingHz()), ripple, figures.quiet(),
                 dynamics.loop(), dynamics.steps(), dynamics.stepsAlone(), window(rail, judged), verdicts, Claim.of(verdicts, corners.size()),
                 Evidence.of(input, bank, frequencies, verdicts), remedies, Bracket.of(frequencies, grid.startHz()),
-                withRemedies ? effects(bank, frequencies, current) : List.of(), idle(curves, frequencies), List.copyOf(warnings));
+                picturesOnly ? List.of() : effects(bank, frequencies, current), idle(curves, frequencies), List.copyOf(warnings));
     }
 
     /** The verdict on one requirement. */
