@@ -52,7 +52,7 @@ final class BrowserExtension implements ExecutionCondition, ParameterResolver, A
         for (Visitor visitor : visitorsOf(context)) {
             number++;
             if (failed) {
-                visitor.photograph(Path.of("target/journeys", name + "-" + number + ".png"));
+                visitor.photograph(Path.of("target/journeys", name + "-" + number + ".png"), true);
             }
             problems.addAll(visitor.problems());
             visitor.leave();

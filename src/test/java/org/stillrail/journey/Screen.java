@@ -94,6 +94,11 @@ record Screen(String name, String account, Consumer<Visitor> way) {
                 visitor.open("/no-such-page");
             }));
 
+    /** Pages of many windows, of which a picture holds the first. */
+    boolean isLong() {
+        return name.equals("method") || name.equals("record");
+    }
+
     void visit(Visitor visitor) {
         if (account != null) {
             visitor.signInAs(account);

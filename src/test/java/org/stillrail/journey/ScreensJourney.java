@@ -8,7 +8,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Takes the pictures of the docs: {@code mvn test -Dtest=ScreensJourney -Dstillrail.screens=true} writes one of each page,
- * whole and 1280 px wide, to docs/screens.
+ * 1280 px wide, to docs/screens. Run it alone: other journeys leave their data in the demo.
  */
 @Browsing
 @EnabledIfSystemProperty(named = "stillrail.screens", matches = "true", disabledReason = "Writes pictures into docs/screens")
@@ -22,6 +22,6 @@ class ScreensJourney {
     @MethodSource("screens")
     void photograph(Screen screen, Visitor visitor) {
         screen.visit(visitor);
-        visitor.photograph(Path.of("docs/screens", screen.name() + ".png"));
+        visitor.photograph(Path.of("docs/screens", screen.name() + ".png"), !screen.isLong());
     }
 }

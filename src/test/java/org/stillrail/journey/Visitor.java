@@ -198,11 +198,15 @@ final class Visitor {
         PlaywrightAssertions.assertThat(page.getByText(text)).hasCount(0);
     }
 
-    /** The whole page, as it stands now. */
-    void photograph(Path picture) {
+    /**
+     * Takes a picture of the page as it stands now.
+     *
+     * @param whole or only what the window shows
+     */
+    void photograph(Path picture, boolean whole) {
         // The pointer would leave a cursor line in a chart.
         page.mouse().move(0, 0);
-        page.screenshot(new Page.ScreenshotOptions().setPath(picture).setFullPage(true).setAnimations(ScreenshotAnimations.DISABLED));
+        page.screenshot(new Page.ScreenshotOptions().setPath(picture).setFullPage(whole).setAnimations(ScreenshotAnimations.DISABLED));
     }
 
     void leave() {
