@@ -88,7 +88,8 @@ public final class RevisionTable<T> {
                 .list();
     }
 
-    private Revision<T> map(ResultSet row, int index) throws SQLException {
+    /** For queries of a room's own that join this table: the row must have all of its shared columns under their names. */
+    public Revision<T> map(ResultSet row, int index) throws SQLException {
         return new Revision<>(
                 row.getObject("id", UUID.class),
                 row.getObject("subject_id", UUID.class),

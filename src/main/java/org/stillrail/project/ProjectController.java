@@ -1,7 +1,10 @@
 package org.stillrail.project;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import org.springframework.security.access.prepost.PreAuthorize;
@@ -19,10 +22,13 @@ import org.stillrail.account.May;
 import org.stillrail.account.People;
 import org.stillrail.account.Role;
 import org.stillrail.web.Form;
+import org.stillrail.web.Page;
 
 /** The list of projects, a project with its rails, and its members. */
 @Controller
 class ProjectController {
+
+    private static final int PAGE_SIZE = 25;
 
     private final Projects projects;
     private final People people;
@@ -39,8 +45,8 @@ class ProjectController {
     }
 
     @GetMapping("/projects")
-    String list(Model model) {
-        return list(Form.empty(), model);
+    String list(@RequestParam MultiValueMap<String, String> parameters, Model model) {
+        return list(Form.of(parameters), model);
     }
 
     @PostMapping("/projects")
@@ -99,8 +105,14 @@ class ProjectController {
     }
 
     private String list(Form form, Model model) {
+        String text = form.isBlank("text") ? "" : form.get("text").strip().replace("\0", "");
+        String pattern = "%" + text.toLowerCase(Locale.ROOT).replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%";
+        Page page = Page.of(form, PAGE_SIZE, projects.count(pattern));
+        List<Project> shown = projects.list(pattern, page.offset(), PAGE_SIZE);
+        Map<UUID, List<RailLine>> lines = lines(projects.railsOf(shown));
         Map<Project, List<RailLine>> all = new LinkedHashMap<>();
-        projects.all().forEach(project -> all.put(project, lines(project.id())));
+        shown.forEach(project -> all.put(project, lines.getOrDefault(project.id(), List.of())));
+        model.addAttribute("page", page);
         model.addAttribute("projects", all);
         model.addAttribute("form", form);
         model.addAttribute("errors", form.errors());
@@ -108,8 +120,17 @@ class ProjectController {
     }
 
     private List<RailLine> lines(UUID projectId) {
-        return projects.railsOf(projectId).stream()
-                .map(rail -> new RailLine(rail, banks.stream().flatMap(source -> source.of(rail.id()).stream()).toList()))
-                .toList();
+        return lines(projects.railsOf(projectId)).getOrDefault(projectId, List.of());
+    }
+
+    /** By project; the banks of all rails are asked for at once. */
+    private Map<UUID, List<RailLine>> lines(List<Rail> rails) {
+        List<UUID> ids = rails.stream().map(Rail::id).toList();
+        Map<UUID, List<RailBank>> found = new HashMap<>();
+        banks.forEach(source -> source.of(ids).forEach((railId, list) -> found.computeIfAbsent(railId, id -> new ArrayList<>()).addAll(list)));
+        Map<UUID, List<RailLine>> lines = new HashMap<>();
+        rails.forEach(rail -> lines.computeIfAbsent(rail.projectId(), id -> new ArrayList<>())
+                .add(new RailLine(rail, found.getOrDefault(rail.id(), List.of()))));
+        return lines;
     }
 }

@@ -13,6 +13,9 @@ import java.time.OffsetDateTime;
 @Repository
 class ProjectRows {
 
+    /** Of {@code :pattern}, on lower-case text. */
+    private static final String WHERE = " where lower(name) like :pattern escape '!' or lower(purpose) like :pattern escape '!' ";
+
     private final JdbcClient jdbc;
 
     ProjectRows(JdbcClient jdbc) {
@@ -33,6 +36,20 @@ class ProjectRows {
 
     List<Project> all() {
         return jdbc.sql("select * from project order by name").query(ProjectRows::map).list();
+    }
+
+    /** One page of those whose name or purpose holds the pattern, by name. */
+    List<Project> list(String pattern, int offset, int most) {
+        return jdbc.sql("select * from project" + WHERE + "order by name offset :offset rows fetch next :most rows only")
+                .param("pattern", pattern)
+                .param("offset", offset)
+                .param("most", most)
+                .query(ProjectRows::map)
+                .list();
+    }
+
+    int count(String pattern) {
+        return jdbc.sql("select count(*) from project" + WHERE).param("pattern", pattern).query(Integer.class).single();
     }
 
     Optional<Project> find(UUID id) {

@@ -57,6 +57,19 @@ public class Projects {
         }
     }
 
+    /** One page of the projects whose name or purpose holds the pattern. */
+    List<Project> list(String pattern, int offset, int most) {
+        return projects.list(pattern, offset, most);
+    }
+
+    int count(String pattern) {
+        return projects.count(pattern);
+    }
+
+    List<Rail> railsOf(List<Project> of) {
+        return rails.ofProjects(of.stream().map(Project::id).toList());
+    }
+
     public List<Rail> railsOf(UUID projectId) {
         return rails.ofProject(projectId);
     }

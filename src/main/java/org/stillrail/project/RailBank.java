@@ -2,6 +2,11 @@ package org.stillrail.project;
 
 import java.util.UUID;
 
-/** One bank of a rail, as the rail's page lists it. */
-public record RailBank(UUID id, String name, String state, int latestNumber, String author, boolean stale) {
+/**
+ * One bank of a rail, as lists show it.
+ *
+ * @param stale           whether it was judged by an older revision of the rail
+ * @param evidenceChanged whether a part of it says something else by now
+ */
+public record RailBank(UUID id, String name, String state, int latestNumber, String author, boolean stale, boolean evidenceChanged) {
 }

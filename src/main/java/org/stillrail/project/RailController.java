@@ -148,7 +148,8 @@ class RailController {
         model.addAttribute("rail", rail);
         model.addAttribute("facts", RailFacts.of(rail.figures()));
         model.addAttribute("history", projects.historyOf(rail.id()));
-        model.addAttribute("banks", banks.stream().flatMap(source -> source.of(rail.id()).stream()).toList());
+        model.addAttribute("banks", banks.stream()
+                .flatMap(source -> source.of(List.of(rail.id())).getOrDefault(rail.id(), List.of()).stream()).toList());
         model.addAttribute("mayEdit", person.has(Role.ENGINEER) && projects.isMember(rail.projectId(), person));
         return "project/rail";
     }

@@ -1,5 +1,7 @@
 package org.stillrail.project;
 
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.HashMap;
 import java.util.List;
@@ -26,13 +28,21 @@ class RailRows {
     }
 
     List<Rail> ofProject(UUID projectId) {
-        return jdbc.sql("select id from rail where project_id = :projectId order by name")
-                .param("projectId", projectId)
-                .query(UUID.class)
-                .list()
-                .stream()
-                .map(id -> find(id).orElseThrow())
-                .toList();
+        return ofProjects(List.of(projectId));
+    }
+
+    /** Newest revisions of the rails of several projects, by name. */
+    List<Rail> ofProjects(List<UUID> projectIds) {
+        if (projectIds.isEmpty()) {
+            return List.of();
+        }
+        return jdbc.sql("""
+                        select v.*, r.project_id, r.name, r.latest_number, r.version from rail r
+                        join rail_revision v on v.subject_id = r.id and v.number = r.latest_number
+                        where r.project_id in (:projectIds) order by r.name""")
+                .param("projectIds", projectIds)
+                .query((row, index) -> rail(revisions.map(row, index), row))
+                .list();
     }
 
     Optional<Rail> find(UUID id) {
@@ -89,13 +99,12 @@ class RailRows {
     private Optional<Rail> withRail(Revision<RailDocument> revision) {
         return jdbc.sql("select project_id, name, latest_number, version from rail where id = :id")
                 .param("id", revision.subjectId())
-                .query((row, index) -> new Rail(
-                        revision.subjectId(),
-                        row.getObject("project_id", UUID.class),
-                        row.getString("name"),
-                        row.getInt("latest_number"),
-                        row.getLong("version"),
-                        revision))
+                .query((row, index) -> rail(revision, row))
                 .optional();
+    }
+
+    private static Rail rail(Revision<RailDocument> revision, ResultSet row) throws SQLException {
+        return new Rail(revision.subjectId(), row.getObject("project_id", UUID.class), row.getString("name"), row.getInt("latest_number"),
+                row.getLong("version"), revision);
     }
 }
