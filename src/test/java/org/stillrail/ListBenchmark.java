@@ -43,8 +43,8 @@ import org.stillrail.support.TestDatabase;
 
 /**
  * How long list pages take with 10,000 parts, 100,000 sweeps, 2,000 projects and 20,000 bank revisions: the whole way through
- * filters, queries and templates, without the network. docs/operations.md has the command. Prints the 95th percentile of every
- * page and its ratio to 150 ms; the exit code says whether all are below 1.
+ * filters, queries and templates, without the network. Prints the 95th percentile of every page and its
+ * ratio to 150 ms; the exit code says whether all are below 1.
  */
 public final class ListBenchmark {
 
@@ -75,7 +75,7 @@ public final class ListBenchmark {
         this.person = person;
     }
 
-    /** @param arguments {@code h2} (a file, as in production) or {@code postgresql} (embedded) */
+    /** @param arguments {@code h2} (in memory, unlike production's file) or {@code postgresql} (embedded) */
     public static void main(String[] arguments) throws Exception {
         boolean postgres = arguments.length > 0 && arguments[0].equals("postgresql");
         String url = postgres ? TestDatabase.emptyPostgresUrl() : TestDatabase.emptyH2Url();
