@@ -13,13 +13,17 @@ import org.springframework.stereotype.Repository;
  * was restricted or withdrawn after the bank was saved. Worked out at every asking; nothing is marked in what was stored.
  */
 @Repository
-class BankEvidence {
+public class BankEvidence {
 
-    /** True for a line of {@code bank_part u} whose part {@code p} with newest revision {@code n} says something else by now. */
-    static final String CHANGED = """
+    /**
+     * SQL: true for a line of {@code bank_part u} of bank revision {@code r} whose part {@code p} with newest revision {@code n}
+     * says something else by now.
+     */
+    public static final String CHANGED = """
             (u.part_revision_id <> n.id or (p.vetting in ('RESTRICTED', 'WITHDRAWN') and p.vetting_changed_at > r.made_at))""";
 
-    private static final String PARTS = """
+    /** SQL: the joins that {@link #CHANGED} speaks of, after {@code bank_revision r}. */
+    public static final String PARTS = """
              join bank_part u on u.revision_id = r.id
             join part p on p.id = u.part_id
             join part_revision n on n.subject_id = p.id and n.number = p.latest_number

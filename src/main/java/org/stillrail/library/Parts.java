@@ -38,9 +38,9 @@ class Parts {
         parameters.put("offset", offset);
         parameters.put("most", most);
         return jdbc.sql("""
-                        select p.id, p.part_number, p.maker, p.vetting, p.latest_number, r.technology, r.capacitance_f, r.rated_voltage_v,
-                          (select count(*) from sweep s where s.part_id = p.id) as sweeps
-                        """ + LATEST + where + " order by p.part_number offset :offset rows fetch next :most rows only")
+                        select t.*, (select count(*) from sweep s where s.part_id = t.id) as sweeps from (
+                        select p.id, p.part_number, p.maker, p.vetting, p.latest_number, r.technology, r.capacitance_f, r.rated_voltage_v
+                        """ + LATEST + where + " order by p.part_number offset :offset rows fetch next :most rows only) t order by t.part_number")
                 .params(parameters)
                 .query(Parts::row)
                 .list();

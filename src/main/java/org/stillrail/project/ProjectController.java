@@ -75,6 +75,7 @@ class ProjectController {
         Project project = projects.require(projectId);
         List<Member> members = projects.members(projectId);
         model.addAttribute("project", project);
+        model.addAttribute("signatures", projects.signatures(projectId));
         model.addAttribute("members", members);
         model.addAttribute("mayEdit", person.has(Role.ENGINEER) && projects.isMember(projectId, person));
         model.addAttribute("rails", lines(projectId));
@@ -101,6 +102,23 @@ class ProjectController {
     String removeMember(@PathVariable UUID projectId, @PathVariable UUID personId, @AuthenticationPrincipal CurrentPerson by) {
         projects.require(projectId);
         projects.removeMember(projectId, personId, by);
+        return "redirect:/projects/" + projectId;
+    }
+
+    @PostMapping("/projects/{projectId}/signatures")
+    @PreAuthorize(May.EDIT_PROJECT)
+    String askSignatures(
+            @PathVariable UUID projectId, @RequestParam MultiValueMap<String, String> parameters, @AuthenticationPrincipal CurrentPerson by,
+            RedirectAttributes redirect) {
+        projects.require(projectId);
+        Form form = Form.of(parameters);
+        Integer signatures = form.whole("signatures", "Signatures", 1, 2, true);
+        if (signatures == null) {
+            redirect.addFlashAttribute("notice", "Nothing was changed: " + form.errors().of("signatures") + ".");
+        } else {
+            projects.askSignatures(projectId, signatures, by);
+            redirect.addFlashAttribute("notice", signatures == 1 ? "One reviewer signs." : "Two reviewers sign from now on.");
+        }
         return "redirect:/projects/" + projectId;
     }
 

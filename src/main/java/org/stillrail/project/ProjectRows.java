@@ -56,6 +56,15 @@ class ProjectRows {
         return jdbc.sql("select * from project where id = :id").param("id", id).query(ProjectRows::map).optional();
     }
 
+    int signatures(UUID projectId) {
+        return jdbc.sql("select signatures from project where id = :id").param("id", projectId).query(Integer.class).single();
+    }
+
+    void setSignatures(UUID projectId, int signatures) {
+        jdbc.sql("update project set signatures = :signatures, version = version + 1 where id = :id")
+                .param("signatures", signatures).param("id", projectId).update();
+    }
+
     List<Member> members(UUID projectId) {
         return jdbc.sql("""
                         select p.id, p.display_name from project_member m join person p on p.id = m.person_id

@@ -57,6 +57,21 @@ public class Projects {
         }
     }
 
+    /** How many reviewers have to sign a revision of the project's banks. */
+    public int signatures(UUID projectId) {
+        return projects.signatures(projectId);
+    }
+
+    /** @param signatures 1 or 2 */
+    @PreAuthorize(May.EDIT_PROJECT)
+    @Transactional
+    public void askSignatures(UUID projectId, int signatures, CurrentPerson person) {
+        requireMember(projectId, person);
+        int before = signatures(projectId);
+        projects.setSignatures(projectId, signatures);
+        audit.record(person.userName(), "signatures asked", "project", projectId.toString(), Map.of("from", before, "to", signatures));
+    }
+
     /** One page of the projects whose name or purpose holds the pattern. */
     List<Project> list(String pattern, int offset, int most) {
         return projects.list(pattern, offset, most);

@@ -16,6 +16,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.May;
 import org.stillrail.bank.Bank;
+import org.stillrail.bank.BankState;
 import org.stillrail.bank.Banks;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.EvaluationRefusedException;
@@ -97,7 +98,9 @@ class ReviewController {
         if (!form.errors().none()) {
             return again(bank, form, person, null);
         }
-        return done(bank, "Revision " + number + " is approved; your signature is bound to its snapshot.", redirect);
+        boolean approved = banks.require(bankId, number).state() == BankState.APPROVED;
+        return done(bank, "Revision " + number + (approved ? " is approved" : " waits for the second signature")
+                + "; your signature is bound to its snapshot.", redirect);
     }
 
     @PostMapping("/recall")
@@ -130,7 +133,12 @@ class ReviewController {
         if (!form.errors().none()) {
             return again(bank, form, person, null);
         }
-        reviews.comment(bank, remark, person);
+        String about = form.isBlank("commentAbout") ? null : form.text("commentAbout", "What it is about", false);
+        if (about != null && !panel.subjects(bank).containsKey(about)) {
+            form.errors().add("commentAbout", "Choose one of the list");
+            return again(bank, form, person, null);
+        }
+        reviews.comment(bank, about, remark, person);
         return done(bank, "Your comment stands beside revision " + number + ".", redirect);
     }
 

@@ -1,7 +1,9 @@
 package org.stillrail.review;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -13,6 +15,7 @@ import org.stillrail.bank.Bank;
 import org.stillrail.bank.BankPanel;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.EvaluationRefusedException;
+import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.project.Projects;
 import org.stillrail.web.Form;
 
@@ -61,7 +64,7 @@ class ReviewPanel implements BankPanel {
         return new ReviewView(bank, timeline.of(bank), rows.concessions(revisionId), snapshot.map(Snapshot::id).orElse(null),
                 snapshot.map(Snapshot::sha256).orElse(null), submit.isEmpty() ? submission(bank, evaluation) : null, mayComment(person),
                 offer(ReviewStep.APPROVED, bank, person), offer(ReviewStep.RETURNED, bank, person), offer(ReviewStep.RECALLED, bank, person),
-                submit.filter(Refusal::worthSaying).map(Refusal::sentence).orElse(null), Signature.MEANING, form);
+                submit.filter(Refusal::worthSaying).map(Refusal::sentence).orElse(null), Signature.MEANING, subjects(bank), form);
     }
 
     /** Members of a bank's project who may own a concession, names by id. */
@@ -70,6 +73,16 @@ class ReviewPanel implements BankPanel {
         projects.members(projects.requireRail(bank.railId()).projectId())
                 .forEach(member -> members.put(member.personId(), member.displayName()));
         return members;
+    }
+
+    /** What a comment may be about: the whole, a branch, a verdict. */
+    Map<String, String> subjects(Bank bank) {
+        Map<String, String> subjects = new LinkedHashMap<>();
+        subjects.put("", "the revision as a whole");
+        bank.document().branches().forEach(branch -> subjects.put("branch '" + branch.label() + "'", "branch '" + branch.label() + "'"));
+        Arrays.stream(Requirement.values()).map(requirement -> "the verdict on " + requirement.label().toLowerCase(Locale.ROOT))
+                .forEach(verdict -> subjects.put(verdict, verdict));
+        return subjects;
     }
 
     private ReviewView.Submission submission(Bank bank, Evaluation given) {

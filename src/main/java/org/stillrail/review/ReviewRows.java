@@ -71,13 +71,14 @@ class ReviewRows {
 
     void add(Comment comment) {
         jdbc.sql("""
-                        insert into review_comment (id, revision_id, person_id, person, made_at, remark)
-                        values (:id, :revisionId, :personId, :person, :at, :remark)""")
+                        insert into review_comment (id, revision_id, person_id, person, made_at, about, remark)
+                        values (:id, :revisionId, :personId, :person, :at, :about, :remark)""")
                 .param("id", UUID.randomUUID())
                 .param("revisionId", comment.revisionId())
                 .param("personId", comment.personId())
                 .param("person", comment.person())
                 .param("at", comment.at())
+                .param("about", comment.about())
                 .param("remark", comment.remark())
                 .update();
     }
@@ -89,7 +90,7 @@ class ReviewRows {
                         where r.subject_id = :bankId order by c.made_at, c.id""")
                 .param("bankId", bankId)
                 .query((row, index) -> new Comment(row.getObject("revision_id", UUID.class), row.getObject("person_id", UUID.class),
-                        row.getString("person"), row.getObject("made_at", OffsetDateTime.class), row.getString("remark")))
+                        row.getString("person"), row.getObject("made_at", OffsetDateTime.class), row.getString("about"), row.getString("remark")))
                 .list();
     }
 

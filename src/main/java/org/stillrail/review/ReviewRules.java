@@ -37,7 +37,8 @@ class ReviewRules {
         return switch (step) {
             case SUBMITTED -> leftBehind(bank)
                     .or(() -> stale(bank, "Save the bank again to judge it by the newer one, then submit that revision."));
-            case APPROVED -> ownWork(step, bank, person)
+            case APPROVED, SIGNED -> ownWork(step, bank, person)
+                    .or(() -> signedAlready(bank, person))
                     .or(() -> newerApproved(bank))
                     .or(() -> stale(bank, "It can be returned, so that a new revision is judged by the newer one."));
             case RETURNED, RECALLED -> ownWork(step, bank, person);
@@ -65,6 +66,11 @@ class ReviewRules {
     private Optional<Refusal> ownWork(ReviewStep step, Bank bank, CurrentPerson person) {
         return revisions.ownPart(bank, person.id())
                 .map(part -> new Refusal(Refusal.Kind.OWN_WORK, part + "; somebody else has to " + step.verb() + " it."));
+    }
+
+    private Optional<Refusal> signedAlready(Bank bank, CurrentPerson person) {
+        return revisions.signedBy(bank.revision().id(), person.id())
+                ? refuse(Refusal.Kind.OWN_WORK, "You signed this revision already; the project asks for somebody else's signature beside yours.") : Optional.empty();
     }
 
     private Optional<Refusal> leftBehind(Bank bank) {

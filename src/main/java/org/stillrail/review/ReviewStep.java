@@ -13,7 +13,9 @@ enum ReviewStep {
     SUBMITTED("submit", BankState.IN_REVIEW, BankState.IN_WORK),
     /** A reviewer asks for changes, which are made in a new revision. */
     RETURNED("return", BankState.RETURNED, BankState.IN_REVIEW),
-    /** A reviewer signs. */
+    /** The first of two reviewers signs; the revision still waits for the second. */
+    SIGNED("sign", BankState.IN_REVIEW, BankState.IN_REVIEW),
+    /** A reviewer signs, the last that was asked. */
     APPROVED("approve", BankState.APPROVED, BankState.IN_REVIEW),
     /** A newer revision was approved: this one is no longer the one to build, or no longer waits for it. */
     SUPERSEDED("supersede", BankState.SUPERSEDED, BankState.APPROVED, BankState.IN_REVIEW),

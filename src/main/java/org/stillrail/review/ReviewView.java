@@ -30,6 +30,7 @@ record ReviewView(
         Offer recall,
         String submitRefusal,
         String meaning,
+        Map<String, String> subjects,
         Form form) {
 
     /**

@@ -78,7 +78,7 @@ class ReviewWriter {
     }
 
     /**
-     * Signs, and supersedes what was approved before or waited beside it.
+     * Signs; where that is the last signature the project asks for, approves, and supersedes what was approved before or waited beside it.
      *
      * @param sha256 of the snapshot that the signer was shown
      */
@@ -90,14 +90,24 @@ class ReviewWriter {
         if (!snapshot.intact() || !snapshot.sha256().equals(sha256)) {
             throw new WrongStepException("The stored snapshot is not the one that was shown for signing. Nothing was signed.");
         }
-        take(ReviewStep.APPROVED, bank, person, at, remark);
+        int given = snapshots.signatures(snapshot.id()).size() + 1;
+        boolean last = given >= projects.signatures(projects.requireRail(bank.railId()).projectId());
+        take(last ? ReviewStep.APPROVED : ReviewStep.SIGNED, bank, person, at, remark);
         Signature signature = Signature.of(snapshot, person, at);
         snapshots.insert(signature);
+        if (!last) {
+            recordSignature("bank signed", bank, person, snapshot, signature, at);
+            return signature;
+        }
         supersede(bank, BankState.APPROVED, person, at);
         supersede(bank, BankState.IN_REVIEW, person, at);
-        record("bank approved", bank, person, Map.of("snapshot", snapshot.id(), "sha256", snapshot.sha256(), "signature", signature.sha256(),
-                "signedAt", at.withOffsetSameInstant(ZoneOffset.UTC).toString(), "meaning", signature.meaning()));
+        recordSignature("bank approved", bank, person, snapshot, signature, at);
         return signature;
+    }
+
+    private void recordSignature(String action, Bank bank, CurrentPerson person, Snapshot snapshot, Signature signature, OffsetDateTime at) {
+        record(action, bank, person, Map.of("snapshot", snapshot.id(), "sha256", snapshot.sha256(), "signature", signature.sha256(),
+                "signedAt", at.withOffsetSameInstant(ZoneOffset.UTC).toString(), "meaning", signature.meaning()));
     }
 
     @Transactional
@@ -109,9 +119,9 @@ class ReviewWriter {
     }
 
     @Transactional
-    public void comment(UUID revisionId, String remark, CurrentPerson person, OffsetDateTime at) {
+    public void comment(UUID revisionId, String about, String remark, CurrentPerson person, OffsetDateTime at) {
         Bank bank = banks.requireRevision(revisionId);
-        rows.add(new Comment(revisionId, person.id(), person.displayName(), at, remark));
+        rows.add(new Comment(revisionId, person.id(), person.displayName(), at, about, remark));
         record("bank commented", bank, person, Map.of());
     }
 

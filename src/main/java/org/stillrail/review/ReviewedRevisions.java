@@ -56,6 +56,16 @@ class ReviewedRevisions {
         return submitted ? Optional.of("You submitted this revision") : Optional.empty();
     }
 
+    boolean signedBy(UUID revisionId, UUID personId) {
+        return jdbc.sql("""
+                        select count(*) from review_signature g join review_snapshot s on s.id = g.snapshot_id
+                        where s.revision_id = :revisionId and g.signer_id = :personId""")
+                .param("revisionId", revisionId)
+                .param("personId", personId)
+                .query(Integer.class)
+                .single() > 0;
+    }
+
     Optional<Integer> newestApproved(UUID bankId) {
         return jdbc.sql("""
                         select max(r.number) from bank_revision r join bank_revision_state s on s.revision_id = r.id

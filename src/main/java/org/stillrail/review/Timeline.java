@@ -33,7 +33,8 @@ class Timeline {
         }
         for (Comment comment : rows.commentsOfBank(bank.id())) {
             int revision = numbers.get(comment.revisionId());
-            entries.add(new TimelineEntry(comment.at(), revision, comment.person() + " said of revision " + revision + ":", comment.remark()));
+            entries.add(new TimelineEntry(comment.at(), revision, comment.person() + " said of "
+                    + (comment.about() == null ? "" : comment.about() + " in ") + "revision " + revision + ":", comment.remark()));
         }
         entries.sort(Comparator.comparing(TimelineEntry::at));
         return entries;
@@ -44,6 +45,7 @@ class Timeline {
         return switch (step.step()) {
             case SUBMITTED -> step.person() + " submitted " + what + " for review.";
             case RETURNED -> step.person() + " returned " + what + ".";
+            case SIGNED -> step.person() + " signed " + what + "; it waits for the second signature.";
             case APPROVED -> step.person() + " approved and signed " + what + ".";
             case SUPERSEDED -> "With that, " + what + " is superseded.";
             case RECALLED -> step.person() + " recalled " + what + ".";

@@ -36,6 +36,7 @@ class WaitingController {
         model.addAttribute("notMine", shown.stream().filter(row -> row.reason() != null).toList());
         model.addAttribute("returned", rows.returned(person.id()));
         model.addAttribute("stale", rows.stale(person.id()));
+        model.addAttribute("evidenceChanged", rows.evidenceChanged(person.id()));
         model.addAttribute("ending", rows.ending(person.id(), today.plusDays(DAYS_AHEAD)));
         model.addAttribute("today", today);
         return "review/waiting";

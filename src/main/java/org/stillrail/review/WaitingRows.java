@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
+import org.stillrail.bank.BankEvidence;
 import org.stillrail.bank.BankState;
 import org.stillrail.electrical.requirement.Requirement;
 
@@ -48,7 +49,8 @@ class WaitingRows {
     /** All that is in review, the longest wait first, with why the person may not sign it. */
     List<WaitingRow> inReview(UUID personId, int most) {
         return jdbc.sql("select " + COLUMNS + ", t.taken_at, t.person_id = :personId as submitted, " + WRITTEN + " as written, "
-                        + NEWER_APPROVED + " as overtaken, " + STALE + " as stale" + REVISIONS + """
+                        + NEWER_APPROVED + " as overtaken, exists (select 1 from review_signature g join review_snapshot x on x.id = g.snapshot_id"
+                        + " where x.revision_id = r.id and g.signer_id = :personId) as signed, " + STALE + " as stale" + REVISIONS + """
                         join review_step t on t.revision_id = r.id and t.step = 'SUBMITTED'
                         where s.state = 'IN_REVIEW' order by t.taken_at, b.id limit :most""")
                 .param("personId", personId)
@@ -79,6 +81,19 @@ class WaitingRows {
                 .list();
     }
 
+    /** Approved revisions that the person wrote or submitted and whose parts say something else by now. */
+    List<WaitingRow> evidenceChanged(UUID personId) {
+        return jdbc.sql("select " + COLUMNS + ", r.made_at as taken_at, string_agg(distinct c.part_number, ', ') as parts" + REVISIONS + """
+                        join (select r.id, p.part_number from bank_revision r""" + BankEvidence.PARTS + " where " + BankEvidence.CHANGED + """
+                        ) c on c.id = r.id
+                        where s.state = 'APPROVED' and (r.author_id = :personId or exists (
+                            select 1 from review_step u where u.revision_id = r.id and u.step = 'SUBMITTED' and u.person_id = :personId))
+                        group by b.id, b.name, r.number, l.name, p.name, r.author, r.made_at order by r.made_at""")
+                .param("personId", personId)
+                .query((row, index) -> row(row, day(row), row.getString("parts")))
+                .list();
+    }
+
     /** Concessions of the person that end by a day or have ended, on revisions that are in use or on their way to it. */
     List<WaitingRow> ending(UUID personId, LocalDate by) {
         return jdbc.sql("select " + COLUMNS + ", c.requirement, c.reason, c.ends_on" + REVISIONS + """
@@ -98,6 +113,9 @@ class WaitingRows {
         }
         if (row.getBoolean("submitted")) {
             return "you submitted it";
+        }
+        if (row.getBoolean("signed")) {
+            return "you signed it; it waits for the second signature";
         }
         if (row.getBoolean("overtaken")) {
             return "a newer revision is approved already";

@@ -13,7 +13,6 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import java.nio.charset.StandardCharsets;
 import java.sql.SQLException;
 import java.time.LocalDate;
-import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
@@ -227,16 +226,19 @@ class ReviewPagesTest {
         approve(bank, 1, reviewer);
         bench.revise(bank, ReviewBench.ENOUGH, engineer);
         submit(bank, 2, engineer);
-        // The same signature a second time is what the database refuses, after the state has been changed.
-        Signature earlier = Signature.of(snapshot(bank, 2), reviewer, OffsetDateTime.parse("2031-03-04T05:06:07Z"));
-        snapshots.insert(earlier);
         int lines = actions(bank).size();
 
-        assertThatThrownBy(() -> approve(bank, 2, reviewer)).rootCause().isInstanceOf(SQLException.class);
+        // A number that the record has already is what the database refuses, after all else has been written.
+        jdbc.sql("update audit_head set sequence_number = sequence_number - 1").update();
+        try {
+            assertThatThrownBy(() -> approve(bank, 2, reviewer)).rootCause().isInstanceOf(SQLException.class);
+        } finally {
+            jdbc.sql("update audit_head set sequence_number = sequence_number + 1").update();
+        }
 
         assertThat(state(bank, 1)).isEqualTo(BankState.APPROVED);
         assertThat(state(bank, 2)).isEqualTo(BankState.IN_REVIEW);
-        assertThat(snapshots.signatures(snapshot(bank, 2).id())).containsExactly(earlier);
+        assertThat(snapshots.signatures(snapshot(bank, 2).id())).isEmpty();
         assertThat(actions(bank)).hasSize(lines);
         assertThat(jdbc.sql("select count(*) from review_step where revision_id = :id and step <> 'SUBMITTED'")
                 .param("id", banks.require(bank.id(), 2).revision().id()).query(Integer.class).single()).isZero();
