@@ -122,6 +122,24 @@ public class Library {
         }
     }
 
+    /**
+     * Carries out a plan as a whole.
+     *
+     * @throws StaleVersionException when a part was changed since the plan was made; nothing is stored then
+     */
+    @PreAuthorize(May.PROPOSE_PART)
+    @Transactional
+    void carryOut(BulkPlan plan, CurrentPerson author) {
+        for (BulkPlan.Step step : plan.steps()) {
+            switch (step.action()) {
+                case NEW -> propose(step.document(), author);
+                case REVISION -> revise(step.part().id(), step.part().version(), step.document(), author);
+                case UNCHANGED -> { }
+                case REFUSED -> throw new IllegalArgumentException("Line " + step.line() + ": " + step.refusal());
+            }
+        }
+    }
+
     /** Chooses the model that the part lends to banks from now on; a new revision. */
     @PreAuthorize(May.VET)
     @Transactional

@@ -11,7 +11,7 @@ import org.stillrail.web.Quantity;
 /** The loss figures of the part form: a row each, with kind, value, frequency and bound; a row without a value is not used. */
 final class LossForm {
 
-    private static final int MOST_ROWS = 24;
+    static final int MOST_ROWS = 24;
     private static final int BLANK_ROWS = 2;
     private static final int FEWEST_ROWS = 3;
 

@@ -32,6 +32,11 @@ record PartDifference(String name, String before, String after) {
                 .forEach(entry -> NAMES.put(entry.substring(0, entry.indexOf(':')), entry.substring(entry.indexOf(':') + 1)));
     }
 
+    /** Names of the form's fields that hold one figure each, in the order of the form. */
+    static List<String> fields() {
+        return List.copyOf(NAMES.keySet());
+    }
+
     /** In the order of the form, losses and the choice of the model last; empty where both say the same. */
     static List<PartDifference> between(PartDocument before, PartDocument after) {
         Form a = PartForm.fill(before);

@@ -13,6 +13,7 @@ import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.stillrail.account.CurrentPerson;
+import org.stillrail.document.CanonicalJson;
 import org.stillrail.document.Revision;
 import org.stillrail.document.RevisionTable;
 import org.stillrail.electrical.capacitor.Technology;
@@ -43,6 +44,13 @@ class Parts {
                         """ + LATEST + where + " order by p.part_number offset :offset rows fetch next :most rows only) t order by t.part_number")
                 .params(parameters)
                 .query(Parts::row)
+                .list();
+    }
+
+    /** Newest revisions of all parts, by part number. */
+    List<PartDocument> allDocuments() {
+        return jdbc.sql("select r.document " + LATEST + " order by p.part_number")
+                .query((row, index) -> CanonicalJson.read(row.getString("document"), PartDocument.class))
                 .list();
     }
 
