@@ -1,0 +1,81 @@
+package org.stillrail.report;
+
+import java.sql.ResultSet;
+import java.sql.ResultSetMetaData;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.UUID;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** Reads the rows of a project, whatever columns its tables have. */
+@Repository
+class ProjectRowsReader {
+
+    private static final List<UUID> NOBODY = List.of(new UUID(0, 0));
+
+    private final JdbcClient jdbc;
+
+    ProjectRowsReader(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    Map<String, List<Map<String, Object>>> rows(UUID projectId) {
+        List<UUID> revisions = jdbc.sql("""
+                        select r.id from bank_revision r join bank b on b.id = r.subject_id join rail l on l.id = b.rail_id
+                        where l.project_id = :project""").param("project", projectId).query(UUID.class).list();
+        List<UUID> parts = revisions.isEmpty() ? List.of()
+                : jdbc.sql("select distinct part_id from bank_part where revision_id in (:revisions)").param("revisions", revisions).query(UUID.class).list();
+        Map<String, List<Map<String, Object>>> tables = new LinkedHashMap<>();
+        for (ProjectTable table : ProjectTable.values()) {
+            tables.put(table.sqlName(), jdbc.sql("select * from " + table.sqlName() + " where " + table.condition()
+                            + " order by " + String.join(", ", table.key()))
+                    .param("project", projectId)
+                    .param("revisions", revisions.isEmpty() ? NOBODY : revisions)
+                    .param("parts", parts.isEmpty() ? NOBODY : parts)
+                    .query((row, index) -> cells(row))
+                    .list());
+        }
+        return tables;
+    }
+
+    /** Types of the columns of a table, by name. */
+    Map<String, Cells.Type> columns(ProjectTable table) {
+        return jdbc.sql("select * from " + table.sqlName() + " where 1 = 0").query(row -> {
+            Map<String, Cells.Type> columns = new LinkedHashMap<>();
+            ResultSetMetaData data = row.getMetaData();
+            for (int i = 1; i <= data.getColumnCount(); i++) {
+                columns.put(data.getColumnName(i).toLowerCase(Locale.ROOT), Cells.type(data.getColumnType(i), data.getColumnTypeName(i)));
+            }
+            return columns;
+        });
+    }
+
+    /** The row with this key as cells, or null. */
+    Map<String, Object> find(ProjectTable table, Map<String, Object> values) {
+        List<String> conditions = new ArrayList<>();
+        table.key().forEach(column -> conditions.add(column + " = :" + column));
+        JdbcClient.StatementSpec query = jdbc.sql("select * from " + table.sqlName() + " where " + String.join(" and ", conditions));
+        for (String column : table.key()) {
+            query = query.param(column, values.get(column));
+        }
+        return query.query((row, index) -> cells(row)).optional().orElse(null);
+    }
+
+    private static Map<String, Object> cells(ResultSet row) throws SQLException {
+        Map<String, Object> cells = new LinkedHashMap<>();
+        ResultSetMetaData data = row.getMetaData();
+        for (int i = 1; i <= data.getColumnCount(); i++) {
+            Cells.Type type = Cells.type(data.getColumnType(i), data.getColumnTypeName(i));
+            Object value = type == Cells.Type.BYTES ? row.getBytes(i) : row.getObject(i, Cells.javaType(type));
+            if (value != null) {
+                cells.put(data.getColumnName(i).toLowerCase(Locale.ROOT), Cells.cell(value));
+            }
+        }
+        return cells;
+    }
+}

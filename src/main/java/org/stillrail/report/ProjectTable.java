@@ -1,0 +1,55 @@
+package org.stillrail.report;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * The tables of which a project consists, in the order in which their rows can be inserted. {@code :parts} and {@code :revisions}
+ * stand for what the project's banks use and for the revisions of its banks.
+ */
+enum ProjectTable {
+
+    PART("id in (:parts)", "id"),
+    PART_REVISION("subject_id in (:parts)", "id"),
+    PART_EXEMPTION("part_id in (:parts)", "id"),
+    RAW_FILE("""
+            sha256 in (select raw_sha256 from sweep where part_id in (:parts)
+                union select raw_sha256 from bench_record where revision_id in (:revisions))""", "sha256"),
+    SWEEP("part_id in (:parts)", "id"),
+    FINDING_ACCEPTANCE("sweep_id in (select id from sweep where part_id in (:parts))", "id"),
+    PROJECT("id = :project", "id"),
+    PROJECT_MEMBER("project_id = :project", "project_id", "person_id"),
+    RAIL("project_id = :project", "id"),
+    RAIL_REVISION("subject_id in (select id from rail where project_id = :project)", "id"),
+    BANK("rail_id in (select id from rail where project_id = :project)", "id"),
+    BANK_REVISION("id in (:revisions)", "id"),
+    BANK_REVISION_STATE("revision_id in (:revisions)", "revision_id"),
+    BANK_PART("revision_id in (:revisions)", "revision_id", "part_id", "part_revision_id"),
+    BENCH_RECORD("revision_id in (:revisions)", "id"),
+    REVIEW_SNAPSHOT("revision_id in (:revisions)", "id"),
+    REVIEW_STEP("revision_id in (:revisions)", "revision_id", "number"),
+    REVIEW_SIGNATURE("snapshot_id in (select id from review_snapshot where revision_id in (:revisions))", "id"),
+    CONCESSION("revision_id in (:revisions)", "revision_id", "requirement"),
+    REVIEW_COMMENT("revision_id in (:revisions)", "id");
+
+    private final String condition;
+    private final List<String> key;
+
+    ProjectTable(String condition, String... key) {
+        this.condition = condition;
+        this.key = List.of(key);
+    }
+
+    String sqlName() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    String condition() {
+        return condition;
+    }
+
+    /** Columns of the primary key. */
+    List<String> key() {
+        return key;
+    }
+}
