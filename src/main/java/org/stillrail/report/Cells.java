@@ -45,7 +45,7 @@ final class Cells {
         if (value instanceof UUID || value instanceof LocalDate) {
             return value.toString();
         }
-        return value instanceof Integer whole ? (Object) whole.longValue() : value;
+        return value;
     }
 
     static Class<?> javaType(Type type) {

@@ -71,8 +71,13 @@ class ProjectRowsReader {
         ResultSetMetaData data = row.getMetaData();
         for (int i = 1; i <= data.getColumnCount(); i++) {
             Cells.Type type = Cells.type(data.getColumnType(i), data.getColumnTypeName(i));
-            Object value = type == Cells.Type.BYTES ? row.getBytes(i) : row.getObject(i, Cells.javaType(type));
-            if (value != null) {
+            Object value = switch (type) {
+                case BYTES -> row.getBytes(i);
+                case WHOLE -> row.getLong(i);
+                case NUMBER -> row.getDouble(i);
+                default -> row.getObject(i, Cells.javaType(type));
+            };
+            if (!row.wasNull()) {
                 cells.put(data.getColumnName(i).toLowerCase(Locale.ROOT), Cells.cell(value));
             }
         }
