@@ -60,8 +60,6 @@ final class PartForm {
                 .with("maker", part.maker())
                 .with("technology", part.technology().key())
                 .with("capacitance", Quantity.entry(part.capacitanceF(), "F"))
-                .with("toleranceMinus", Quantity.entry(part.tolerancePercent().minusPercent(), "%"))
-                .with("tolerancePlus", Quantity.entry(part.tolerancePercent().plusPercent(), "%"))
                 .with("ratedVoltage", Quantity.entry(part.ratedVoltageV(), "V"))
                 .with("inductance", Quantity.entry(part.inductanceH(), "H"))
                 .with("selfResonance", Quantity.entry(part.selfResonanceHz(), "Hz"))
@@ -74,6 +72,10 @@ final class PartForm {
                 .with("height", Quantity.entry(part.heightM(), "m"))
                 .with("cost", part.cost() == null ? "" : part.cost().toPlainString())
                 .with("note", part.note());
+        if (part.tolerancePercent() != null) {
+            form.with("toleranceMinus", Quantity.entry(part.tolerancePercent().minusPercent(), "%"))
+                    .with("tolerancePlus", Quantity.entry(part.tolerancePercent().plusPercent(), "%"));
+        }
         if (part.rippleRating() != null) {
             form.with("rippleCurrent", Quantity.entry(part.rippleRating().currentA(), "A"))
                     .with("rippleFrequency", Quantity.entry(part.rippleRating().frequencyHz(), "Hz"))
