@@ -145,8 +145,7 @@ public class Library {
     @Transactional
     public Part chooseModel(UUID partId, long version, ModelChoice choice, CurrentPerson author) {
         Part part = atVersion(partId, version);
-        if (choice.kind() == ModelChoice.Kind.SWEEP
-                && sweeps.find(choice.sweepId()).filter(sweep -> sweep.partId().equals(partId)).isEmpty()) {
+        if (choice.sweeps().stream().anyMatch(id -> sweeps.find(id).filter(sweep -> sweep.partId().equals(partId)).isEmpty())) {
             throw new NotFoundException("This part has no such sweep.");
         }
         return addRevision(part, part.document().withModel(choice), author, "part model chosen");

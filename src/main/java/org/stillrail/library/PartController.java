@@ -81,16 +81,15 @@ class PartController {
             @PathVariable UUID partId, @RequestParam MultiValueMap<String, String> parameters,
             @AuthenticationPrincipal CurrentPerson person, Model model, RedirectAttributes redirect) {
         Form form = Form.of(parameters);
-        String chosen = form.text("model", "Model", true);
-        String reason = form.text("modelReason", "The reason", true);
         Long version = form.read("version", "Version", true, Long::valueOf);
-        UUID sweepId = chosen == null || chosen.equals("datasheet") ? null : form.read("model", "Model", true, UUID::fromString);
+        ModelChoice choice = ModelChoiceForm.read(form, parameters.getOrDefault("averaged", List.of()));
+        if (form.errors().none()) {
+            Part now = library.require(partId);
+            form.read("model", "Model", true, text -> models.usable(now, choice));
+        }
         if (!form.errors().none()) {
             return page(library.require(partId), form, model);
         }
-        ModelChoice choice = sweepId == null
-                ? new ModelChoice(ModelChoice.Kind.DATASHEET, null, reason)
-                : new ModelChoice(ModelChoice.Kind.SWEEP, sweepId, reason);
         Part part;
         try {
             part = library.chooseModel(partId, version, choice, person);
@@ -158,6 +157,8 @@ class PartController {
         model.addAttribute("sweeps", sweeps);
         model.addAttribute("model", partModel);
         model.addAttribute("charts", charts.of(part.document(), sweeps, chosen));
+        model.addAttribute("samples", Samples.of(sweeps));
+        model.addAttribute("family", FamilyCharts.of(part.document(), partModel.family()));
         model.addAttribute("uses", usesOf(part.id()));
         model.addAttribute("checklist", checklists.of(part, sweeps));
         model.addAttribute("form", form);

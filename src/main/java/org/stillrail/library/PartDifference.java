@@ -64,7 +64,6 @@ record PartDifference(String name, String before, String after) {
     }
 
     private static String model(ModelChoice choice) {
-        return (choice.kind() == ModelChoice.Kind.SWEEP ? "sweep " + choice.sweepId() : "datasheet figures")
-                + (choice.reason() == null ? "" : ", because: " + choice.reason());
+        return choice.words() + (choice.reason() == null ? "" : ", because: " + choice.reason());
     }
 }

@@ -2,9 +2,12 @@ package org.stillrail.library;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.UUID;
 import org.springframework.stereotype.Component;
 import org.stillrail.electrical.capacitor.Ageing;
 import org.stillrail.electrical.capacitor.CeramicCode;
@@ -16,24 +19,94 @@ import org.stillrail.electrical.capacitor.LossFigures;
 import org.stillrail.electrical.capacitor.OperatingPoint;
 import org.stillrail.electrical.capacitor.SweepFamily;
 import org.stillrail.electrical.capacitor.TableModel;
+import org.stillrail.electrical.curve.Curve;
+import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.electrical.quality.CurveAverage;
 import org.stillrail.web.Quantity;
 
 /** From a stored part to the model that the calculation uses. */
 @Component
 public class PartModels {
 
-    private final Sweeps sweeps;
+    /** Straight lines between points so close are within 1e-4 of the fit. */
+    private static final int FIT_POINTS_A_DECADE = 200;
 
-    PartModels(Sweeps sweeps) {
+    private final Sweeps sweeps;
+    private final SweepFits fits;
+
+    PartModels(Sweeps sweeps, SweepFits fits) {
         this.sweeps = sweeps;
+        this.fits = fits;
     }
 
     /** The model that a revision of a part has chosen. */
     public PartModel of(PartDocument part) {
-        if (part.model().kind() == ModelChoice.Kind.SWEEP) {
-            return ofSweep(part, sweeps.find(part.model().sweepId()).orElseThrow());
+        ModelChoice choice = part.model();
+        return switch (choice.kind()) {
+            case DATASHEET -> ofDatasheet(part);
+            case SWEEP -> ofSweep(part, sweeps.find(choice.sweepId()).orElseThrow());
+            case FIT -> ofFit(part, sweeps.find(choice.sweepId()).orElseThrow());
+            case AVERAGE -> ofAverage(part, choice.sweepIds().stream().map(id -> sweeps.find(id).orElseThrow()).toList());
+        };
+    }
+
+    /**
+     * The fit of a sweep in place of its points, at all frequencies that were measured.
+     *
+     * @throws IllegalArgumentException where the sweep has no fit
+     */
+    private PartModel ofFit(PartDocument part, Sweep chosen) {
+        SweepFit fit = fits.of(chosen);
+        if (fit.fit() == null) {
+            throw new IllegalArgumentException("The sweep " + chosen.fileName() + " has no fit: " + fit.problem());
         }
-        return ofDatasheet(part);
+        int points = 2 + (int) Math.ceil(FIT_POINTS_A_DECADE * Math.log10(chosen.stopHz() / chosen.startHz()));
+        Curve curve = SweepCharts.on(fit.fit().model(), FrequencyGrid.logSpaced(chosen.startHz(), chosen.stopHz(), points));
+        PartModel measured = ofSweep(part, chosen);
+        List<SweepFamily.Member> members = new ArrayList<>(measured.family().members());
+        members.set(0, new SweepFamily.Member(members.get(0).point(), table(curve)));
+        return new PartModel(new SweepFamily(members), measured.testFrequencyHz(), measured.nominalCapacitanceF(), measured.characteristics(),
+                true, measured.samples(), "fit of order " + fit.fit().order() + " to " + chosen.fileName(), List.of());
+    }
+
+    /**
+     * The mean of samples: repeats of a sample first, then the samples.
+     *
+     * @throws IllegalArgumentException where they were measured under different conditions, or have no range in common
+     */
+    private static PartModel ofAverage(PartDocument part, List<Sweep> chosen) {
+        Sweep first = chosen.get(0);
+        Map<String, List<Curve>> bySample = new LinkedHashMap<>();
+        for (Sweep sweep : chosen) {
+            if (!Samples.alike(first, sweep)) {
+                throw new IllegalArgumentException("Sweeps at one bias and one temperature can be averaged; " + sweep.fileName()
+                        + " was measured elsewhere than " + first.fileName());
+            }
+            bySample.computeIfAbsent(Samples.sample(sweep), name -> new ArrayList<>()).add(sweep.document().impedance());
+        }
+        Curve mean = CurveAverage.of(bySample.values().stream().map(CurveAverage::of).toList());
+        SweepFamily.Member member = new SweepFamily.Member(member(first).point(), table(mean));
+        return new PartModel(new SweepFamily(List.of(member)), testFrequencyHz(part), part.capacitanceF(), characteristics(part), true,
+                bySample.size(), "average of " + bySample.size() + (bySample.size() == 1 ? " sample: " : " samples: ")
+                        + String.join(", ", bySample.keySet()), List.of());
+    }
+
+    private static TableModel table(Curve curve) {
+        return TableModel.of(curve.grid().toArray(), curve.reals(), curve.imaginaries());
+    }
+
+    /**
+     * Tries a choice before it is made.
+     *
+     * @throws IllegalArgumentException where it gives no model
+     */
+    PartModel usable(Part part, ModelChoice choice) {
+        for (UUID id : choice.sweeps()) {
+            if (sweeps.find(id).filter(sweep -> sweep.partId().equals(part.id())).isEmpty()) {
+                throw new IllegalArgumentException("This part has no such sweep");
+            }
+        }
+        return of(part.document().withModel(choice));
     }
 
     /** A measured curve, with the other sweeps of the same sample to interpolate between. */

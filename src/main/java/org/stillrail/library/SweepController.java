@@ -1,6 +1,7 @@
 package org.stillrail.library;
 
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import org.springframework.http.ContentDisposition;
@@ -90,11 +91,18 @@ class SweepController {
 
     private SweepView view(Sweep sweep) {
         PartDocument part = library.require(sweep.partId()).document();
-        List<Sweep> earlier = library.sweepsOf(sweep.partId()).stream()
-                .filter(other -> !other.id().equals(sweep.id()) && !other.provenance().measuredOn().isAfter(sweep.provenance().measuredOn())
-                        && other.importedAt().isBefore(sweep.importedAt()))
-                .toList();
+        List<Sweep> earlier = library.sweepsOf(sweep.partId()).stream().filter(other -> isEarlier(other, sweep)).toList();
         return SweepView.of(fits.of(sweep), sweep.document(), part, earlier, charts.sheet(part, sweep.startHz(), sweep.stopHz()));
+    }
+
+    /** By the day of the measurement where both are known; on one day, by import. */
+    private static boolean isEarlier(Sweep other, Sweep sweep) {
+        LocalDate one = other.provenance().measuredOn();
+        LocalDate two = sweep.provenance().measuredOn();
+        if (one != null && two != null && !one.equals(two)) {
+            return one.isBefore(two);
+        }
+        return other.importedAt().isBefore(sweep.importedAt());
     }
 
     private Sweep require(UUID sweepId) {

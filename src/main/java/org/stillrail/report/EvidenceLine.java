@@ -22,11 +22,17 @@ record EvidenceLine(String branch, String part, String source, String provenance
         }
         List<String> hashes = new ArrayList<>(List.of("part revision " + line.part().revision().number() + ": " + line.part().revision().sha256()));
         ModelChoice choice = line.part().document().model();
-        Optional<Sweep> sweep = choice.kind() == ModelChoice.Kind.SWEEP ? library.findSweep(choice.sweepId()) : Optional.empty();
-        sweep.ifPresent(found -> hashes.add("raw file " + found.fileName() + ": " + found.rawSha256()));
+        List<Sweep> sweeps = choice.sweeps().stream().flatMap(id -> library.findSweep(id).stream()).toList();
+        sweeps.forEach(found -> hashes.add("raw file " + found.fileName() + ": " + found.rawSha256()));
+        Optional<Sweep> sweep = sweeps.stream().findFirst();
+        String how = switch (choice.kind()) {
+            case DATASHEET, SWEEP -> "measured, ";
+            case FIT -> "fit of a measurement, ";
+            case AVERAGE -> "average of " + sweeps.size() + " measurements, the first of ";
+        };
         String datasheet = line.part().document().datasheet() == null ? "figures without a reference" : line.part().document().datasheet().toString();
         return new EvidenceLine(line.branch().label(), line.partNumber(),
-                sweep.map(found -> "measured, " + found.points() + " points from " + Quantity.format(found.startHz(), "Hz") + " to "
+                sweep.map(found -> how + found.points() + " points from " + Quantity.format(found.startHz(), "Hz") + " to "
                         + Quantity.format(found.stopHz(), "Hz")).orElse("datasheet"),
                 sweep.map(found -> provenance(found.provenance())).orElse(datasheet), hashes);
     }

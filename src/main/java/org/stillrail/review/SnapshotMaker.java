@@ -66,11 +66,11 @@ class SnapshotMaker {
                 sweeps(part).map(SnapshotMaker::sweep).toList());
     }
 
-    /** The chosen one, then the others of its sample. */
+    /** The chosen ones, then the others of the sample of one that was chosen alone. */
     private Stream<Sweep> sweeps(Part part) {
         ModelChoice choice = part.document().model();
-        if (choice.kind() != ModelChoice.Kind.SWEEP) {
-            return Stream.empty();
+        if (choice.sweepId() == null) {
+            return choice.sweeps().stream().map(id -> library.findSweep(id).orElseThrow());
         }
         Sweep chosen = library.findSweep(choice.sweepId()).orElseThrow();
         String sample = chosen.provenance().sample();
