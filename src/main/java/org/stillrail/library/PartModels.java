@@ -144,7 +144,7 @@ public class PartModels {
     }
 
     /** The capacitance is stated where the loss tangent is, or where it usually is for the technology. */
-    private static double testFrequencyHz(PartDocument part) {
+    static double testFrequencyHz(PartDocument part) {
         return figure(part, LossFigure.Kind.LOSS_TANGENT).map(LossFigure::frequencyHz)
                 .orElse(Estimates.lossTangentFrequencyHz(part.technology()));
     }

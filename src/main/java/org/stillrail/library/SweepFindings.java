@@ -16,6 +16,8 @@ import org.stillrail.electrical.quality.SweepFigures;
 final class SweepFindings {
 
     private static final double SHEET_FREQUENCY_SLACK = 1.01;
+    /** Capacitance hardly changes within an octave; a double-layer cell is rated far below any sweep. */
+    private static final double CAPACITANCE_SLACK = 2;
     private static final double SAME_TEMPERATURE_C = 2;
 
     private SweepFindings() {
@@ -50,7 +52,9 @@ final class SweepFindings {
         PartDocument.Tolerance tolerance = part.tolerancePercent();
         double least = tolerance == null ? 0 : part.capacitanceF() * (1 - tolerance.minusPercent() / 100);
         double most = tolerance == null ? Double.POSITIVE_INFINITY : part.capacitanceF() * (1 + tolerance.plusPercent() / 100);
-        figures.stream().filter(figure -> figure.unit().equals("F") && figure.value() != null).findFirst()
+        double testHz = PartModels.testFrequencyHz(part);
+        figures.stream().filter(figure -> figure.unit().equals("F") && figure.value() != null)
+                .filter(figure -> Math.abs(Math.log(figure.frequencyHz() / testHz)) < Math.log(CAPACITANCE_SLACK)).findFirst()
                 .ifPresent(figure -> findings.capacitance(figure, least, most));
         for (LossFigure loss : part.losses()) {
             if (loss.kind() != LossFigure.Kind.ESR) {

@@ -78,7 +78,7 @@ final class Trust {
         List<String> words = new ArrayList<>();
         words.add(accuracy());
         Optional<ImpedanceWindow> window = ImpedanceWindow.of(fixture, referenceOhm, setup.accuracyOrUsual(), LIMIT);
-        words.add(window.map(w -> "So measured, " + fixture.label() + " tells impedances from " + Quantity.format(w.lowestOhm(), "ohm", 2) + " to "
+        words.add(fixture == Fixture.IMPEDANCE ? "That holds at every impedance." : window.map(w -> "So measured, " + fixture.label() + " tells impedances from " + Quantity.format(w.lowestOhm(), "ohm", 2) + " to "
                         + Quantity.format(w.highestOhm(), "ohm", 2) + " to within 10 %.")
                 .orElse("So measured, " + fixture.label() + " tells no impedance to within 10 %."));
         List<FrequencyBand> trusted = trusted();

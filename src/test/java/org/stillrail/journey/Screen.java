@@ -51,6 +51,15 @@ record Screen(String name, String account, Consumer<Visitor> way) {
             }),
             new Screen("bank-bad", "viewer", visitor -> visitor.openBank("One big, one tiny")),
             new Screen("bank-good", "engineer", visitor -> visitor.openBank("Electrolytic with ceramics")),
+            new Screen("bench", "engineer", visitor -> {
+                visitor.openBank("Electrolytic with ceramics");
+                visitor.follow("Prediction against the bench");
+            }),
+            new Screen("bench-sheet", "engineer", visitor -> {
+                visitor.openBank("Electrolytic with ceramics");
+                visitor.follow("bench sheet to print");
+            }),
+            new Screen("fixtures", "engineer", visitor -> visitor.open("/library/fixtures")),
             new Screen("bank-new", "engineer", visitor -> {
                 visitor.open("/projects");
                 visitor.follow("Logic 5V0");
