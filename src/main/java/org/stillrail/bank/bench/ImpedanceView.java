@@ -28,6 +28,9 @@ record ImpedanceView(
         List<String> trust, String magnitude, String resistance, String error) {
 
     private static final int MOST_POINTS = 3000;
+    private static final double LEAST_PERCENT = 0.01;
+    /** A smaller error is rounding. */
+    private static final double LEAST_SIGMA = 1e-6;
 
     /** One band in words. @param state met, missed or not measured */
     record BandLine(String name, String range, String state, String rms, String worst, String resistance) {
@@ -108,7 +111,7 @@ record ImpedanceView(
     private static String moved(double before, double after, double sigma, String unit) {
         double by = after - before;
         return Quantity.format(before, unit, 3) + " \u2192 " + Quantity.format(after, unit, 3)
-                + (Double.isFinite(sigma) ? " \u00b1" + Quantity.format(sigma, unit, 2) : "")
+                + (Double.isFinite(sigma) && sigma > LEAST_SIGMA * Math.abs(after) ? " \u00b1" + Quantity.format(sigma, unit, 2) : "")
                 + ", moved by " + (by > 0 ? "+" : "") + Quantity.format(by, unit, 2);
     }
 
@@ -159,10 +162,11 @@ record ImpedanceView(
     }
 
     private static String percent(double percent) {
-        return Quantity.format(percent, "%", 2);
+        return percent != 0 && Math.abs(percent) < LEAST_PERCENT ? "under " + Quantity.format(LEAST_PERCENT, "%", 1)
+                : Quantity.format(percent, "%", 2);
     }
 
     private static String signed(double percent) {
-        return (percent > 0 ? "+" : "") + percent(percent);
+        return (percent >= LEAST_PERCENT ? "+" : "") + percent(percent);
     }
 }
