@@ -65,6 +65,7 @@ class SweepImportTest {
         byte[] wrong = SweepBench.csv(new SeriesRlc(3e-6, 4e-3, 1.2e-9));
         preview(part, "a.csv", wrong)
                 .andExpect(content().string(containsString("off the datasheet")))
+                .andExpect(content().string(containsString("&quot;label&quot;:&quot;off the datasheet&quot;")))
                 .andExpect(content().string(containsString("what is usual stands in")));
         assertThat(library.sweepsOf(part.id())).isEmpty();
     }
