@@ -26,7 +26,8 @@ record AuditRow(
     private static Map<String, String> detail(String json) {
         Map<String, String> shown = new TreeMap<>();
         try {
-            CanonicalJson.read(json, Map.class).forEach((name, value) -> shown.put(String.valueOf(name), String.valueOf(value)));
+            Map<?, ?> read = CanonicalJson.read(json, Map.class);
+            read.forEach((name, value) -> shown.put(String.valueOf(name), String.valueOf(value)));
         } catch (IllegalArgumentException unreadable) {
             shown.put("unreadable", json);
         }

@@ -38,11 +38,8 @@ class PreviewBenchmark {
             String rail = first("href=\"(/rails/[0-9a-f-]{36})\">Logic 5V0", engineer.get("/projects"));
             String page = engineer.get(rail + "/banks/new");
             Map<String, String> bank = bank(page);
-            run(engineer, bank, WARM_UP);
-            OperatingSystemMXBean machine = ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
-            long before = machine.getProcessCpuTime();
-            double[] elapsedMs = run(engineer, bank, RUNS);
-            report(elapsedMs, (machine.getProcessCpuTime() - before) / 1e6 / RUNS);
+            measure("The figures and pictures of a change", engineer, "/banks/preview", "impedance-data", bank);
+            measure("The verdicts over all corners, which follow", engineer, "/banks/judgement", "id=\"claim\"", bank);
         }
     }
 
@@ -57,7 +54,23 @@ class PreviewBenchmark {
         return fields;
     }
 
-    private static double[] run(PageClient engineer, Map<String, String> bank, int times) throws Exception {
+    /** @param wanted stands in every answer that holds figures */
+    private static void measure(String what, PageClient engineer, String path, String wanted, Map<String, String> bank) throws Exception {
+        run(engineer, path, wanted, bank, WARM_UP);
+        OperatingSystemMXBean machine = ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
+        long before = machine.getProcessCpuTime();
+        double[] elapsedMs = run(engineer, path, wanted, bank, RUNS);
+        // Of server and client together; a busy machine does not lengthen it.
+        double processorMs = (machine.getProcessCpuTime() - before) / 1e6 / RUNS;
+        Arrays.sort(elapsedMs);
+        double p95 = elapsedMs[(int) Math.ceil(0.95 * RUNS) - 1];
+        System.out.printf(Locale.ROOT, "%n%s, %d branches: p50 %.0f ms, p95 %.0f ms, longest %.0f ms, processor time %.0f ms each; p95 is "
+                + "%.2f of the %.0f ms that a change may take%n",
+                what, PARTS.size(), elapsedMs[RUNS / 2], p95, elapsedMs[RUNS - 1], processorMs, p95 / TARGET_MS, TARGET_MS);
+    }
+
+    private static double[] run(
+            PageClient engineer, String path, String wanted, Map<String, String> bank, int times) throws Exception {
         double[] elapsedMs = new double[times];
         for (int i = 0; i < times; i++) {
             // Another bank each time: nothing that was worked out before helps.
@@ -65,22 +78,13 @@ class PreviewBenchmark {
                 bank.put("b" + branch + ".count", Integer.toString(1 + (i / (branch + 1)) % 9));
             }
             long start = System.nanoTime();
-            String answer = engineer.post("/banks/preview", bank).body();
+            String answer = engineer.post(path, bank).body();
             elapsedMs[i] = (System.nanoTime() - start) / 1e6;
-            if (!answer.contains("impedance-data")) {
+            if (!answer.contains(wanted)) {
                 throw new IllegalStateException("No figures: " + answer);
             }
         }
         return elapsedMs;
-    }
-
-    /** @param processorMs of server and client together, which a busy machine does not lengthen */
-    private static void report(double[] elapsedMs, double processorMs) {
-        Arrays.sort(elapsedMs);
-        double p95 = elapsedMs[(int) Math.ceil(0.95 * elapsedMs.length) - 1];
-        System.out.printf(Locale.ROOT, "%nBank page, %d branches: p50 %.0f ms, p95 %.0f ms, longest %.0f ms; p95 is %.2f of the %.0f ms "
-                        + "allowed; processor time %.0f ms each%n",
-                PARTS.size(), elapsedMs[elapsedMs.length / 2], p95, elapsedMs[elapsedMs.length - 1], p95 / TARGET_MS, TARGET_MS, processorMs);
     }
 
     private static String first(String pattern, String page) {
