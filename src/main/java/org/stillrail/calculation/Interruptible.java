@@ -1,17 +1,16 @@
 package org.stillrail.calculation;
 
-import java.util.List;
 import org.stillrail.electrical.Interruption;
 import org.stillrail.electrical.capacitor.ImpedanceModel;
 import org.stillrail.electrical.capacitor.ImpedancePoint;
-import org.stillrail.electrical.capacitor.ValidRange;
+import org.stillrail.electrical.capacitor.WrappedModel;
 import org.stillrail.electrical.curve.FrequencyGrid;
 
 /**
  * A model that refuses to go on when its thread is interrupted. Every long loop of a calculation asks its models again and
  * again, so this ends the loop without the physics knowing of time limits.
  */
-record Interruptible(ImpedanceModel inner) implements ImpedanceModel {
+record Interruptible(ImpedanceModel inner) implements WrappedModel {
 
     @Override
     public void addImpedanceTo(FrequencyGrid grid, double[] resistanceOhm, double[] reactanceOhm) {
@@ -23,25 +22,5 @@ record Interruptible(ImpedanceModel inner) implements ImpedanceModel {
     public ImpedancePoint at(double hz) {
         Interruption.check();
         return inner.at(hz);
-    }
-
-    @Override
-    public double inductanceAtInfinityH() {
-        return inner.inductanceAtInfinityH();
-    }
-
-    @Override
-    public double[] knotsHz() {
-        return inner.knotsHz();
-    }
-
-    @Override
-    public ValidRange validRange() {
-        return inner.validRange();
-    }
-
-    @Override
-    public List<String> warnings() {
-        return inner.warnings();
     }
 }

@@ -1,6 +1,5 @@
 package org.stillrail.electrical.capacitor;
 
-import java.util.List;
 import java.util.Objects;
 import org.stillrail.electrical.curve.FrequencyGrid;
 
@@ -12,7 +11,7 @@ import org.stillrail.electrical.curve.FrequencyGrid;
  * @param capacitanceF   C0, the series capacitance of {@code inner} at the test frequency
  * @param remainingShare k, positive; above 1 where capacitance is gained
  */
-public record BentModel(ImpedanceModel inner, double capacitanceF, double remainingShare) implements ImpedanceModel {
+public record BentModel(ImpedanceModel inner, double capacitanceF, double remainingShare) implements WrappedModel {
 
     public BentModel {
         Objects.requireNonNull(inner, "inner");
@@ -37,25 +36,5 @@ public record BentModel(ImpedanceModel inner, double capacitanceF, double remain
 
     private double addedOhmHz() {
         return (1 / remainingShare - 1) / (2 * Math.PI * capacitanceF);
-    }
-
-    @Override
-    public double inductanceAtInfinityH() {
-        return inner.inductanceAtInfinityH();
-    }
-
-    @Override
-    public double[] knotsHz() {
-        return inner.knotsHz();
-    }
-
-    @Override
-    public ValidRange validRange() {
-        return inner.validRange();
-    }
-
-    @Override
-    public List<String> warnings() {
-        return inner.warnings();
     }
 }

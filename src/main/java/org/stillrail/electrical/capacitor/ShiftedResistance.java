@@ -1,6 +1,5 @@
 package org.stillrail.electrical.capacitor;
 
-import java.util.List;
 import java.util.Objects;
 import org.stillrail.electrical.curve.FrequencyGrid;
 
@@ -10,7 +9,7 @@ import org.stillrail.electrical.curve.FrequencyGrid;
  *
  * @param addedOhm negative to take away, which must leave Re Z positive
  */
-public record ShiftedResistance(ImpedanceModel inner, double addedOhm) implements ImpedanceModel {
+public record ShiftedResistance(ImpedanceModel inner, double addedOhm) implements WrappedModel {
 
     public ShiftedResistance {
         Objects.requireNonNull(inner, "inner");
@@ -28,25 +27,5 @@ public record ShiftedResistance(ImpedanceModel inner, double addedOhm) implement
     @Override
     public ImpedancePoint at(double hz) {
         return inner.at(hz).plus(new ImpedancePoint(addedOhm, 0, 0, 0));
-    }
-
-    @Override
-    public double inductanceAtInfinityH() {
-        return inner.inductanceAtInfinityH();
-    }
-
-    @Override
-    public double[] knotsHz() {
-        return inner.knotsHz();
-    }
-
-    @Override
-    public ValidRange validRange() {
-        return inner.validRange();
-    }
-
-    @Override
-    public List<String> warnings() {
-        return inner.warnings();
     }
 }
