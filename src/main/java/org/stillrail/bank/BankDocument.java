@@ -2,6 +2,7 @@ package org.stillrail.bank;
 
 import java.util.List;
 import java.util.UUID;
+import org.stillrail.electrical.bank.Distance;
 import org.stillrail.electrical.requirement.RailFigures;
 
 /**
@@ -9,16 +10,27 @@ import org.stillrail.electrical.requirement.RailFigures;
  *
  * @param railRevisionId the revision of the rail that it is judged against, null for a scratch bank
  * @param scratchRail    the few figures that a scratch bank is read with, null for a bank on a rail
+ * @param distance       between converter and load, whose node each branch then names; null for a bank at one node
  */
-public record BankDocument(UUID railRevisionId, RailFigures scratchRail, List<BranchDocument> branches, String note) {
+public record BankDocument(UUID railRevisionId, RailFigures scratchRail, List<BranchDocument> branches, String note, Distance distance) {
 
     public BankDocument {
         branches = List.copyOf(branches);
     }
 
+    /** At one node. */
+    public BankDocument(UUID railRevisionId, RailFigures scratchRail, List<BranchDocument> branches, String note) {
+        this(railRevisionId, scratchRail, branches, note, null);
+    }
+
+    /** On another rail or revision of it, with other branches and note. */
+    public BankDocument withBranches(UUID newRailRevisionId, List<BranchDocument> newBranches, String newNote) {
+        return new BankDocument(newRailRevisionId, newRailRevisionId == null ? scratchRail : null, newBranches, newNote, distance);
+    }
+
     /** With another revision of one part wherever it stands. */
     BankDocument withPartRevision(UUID partId, UUID partRevisionId) {
-        return new BankDocument(railRevisionId, scratchRail,
+        return withBranches(railRevisionId,
                 branches.stream().map(branch -> partId.equals(branch.partId()) ? branch.withPartRevision(partRevisionId) : branch).toList(), note);
     }
 }

@@ -33,8 +33,9 @@ public class BankInputs {
     }
 
     public EvaluationInput of(BankDocument document) {
-        List<BranchInput> branches = document.branches().stream().map(this::branch).toList();
-        return new EvaluationInput(EvaluationInput.METHOD_VERSION, rail(document), branches, settings.current().evaluation());
+        List<BranchInput> branches = document.branches().stream().map(branch -> branch(branch).withPlace(branch.node(),
+                branch.mountingOrigin() == null ? null : branch.mountingOrigin().words())).toList();
+        return new EvaluationInput(EvaluationInput.METHOD_VERSION, rail(document), branches, settings.current().evaluation(), document.distance());
     }
 
     /** What a bank is judged against, or read with. */
@@ -53,9 +54,9 @@ public class BankInputs {
         PartModel model = models.of(document);
         Double areaM2 = document.lengthM() == null || document.widthM() == null ? null : document.lengthM() * document.widthM();
         return new BranchInput(branch.label(), branch.count(), document.partNumber(), document.technology(), document.ratedVoltageV(),
-                model.frozen(document), branch.mounting(), branch.shared(), model.source(), model.measured(),
-                new BranchEvidence(model.samples(), model.measured() ? null : meaning(document), model.estimates()),
-                document.heightM(), areaM2, document.cost());
+                model.frozen(document), branch.mounting(), branch.shared(), model.source(), model.measured())
+                .withEvidence(new BranchEvidence(model.samples(), model.measured() ? null : meaning(document), model.estimates()))
+                .withSize(document.heightM(), areaM2, document.cost());
     }
 
     /** How the datasheet means the ESR that the model rests on. */

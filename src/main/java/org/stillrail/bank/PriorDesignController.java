@@ -80,7 +80,7 @@ class PriorDesignController {
                         : branch.withPartRevision(library.find(branch.partId()).orElseThrow().revision().id()))
                 .toList();
         String note = "Copied from bank " + original.name() + ", revision " + original.revision().number() + ".";
-        Bank copy = banks.add(railId, original.name(), new BankDocument(rail.revision().id(), null, branches, note), person);
+        Bank copy = banks.add(railId, original.name(), original.document().withBranches(rail.revision().id(), branches, note), person);
         redirect.addFlashAttribute("notice", "Copied as revision 1, in work, and worked out again for this rail. Left: the original on its own rail; right: the copy here.");
         return "redirect:/compare?revision=" + original.revision().id() + "&revision=" + copy.revision().id();
     }

@@ -15,9 +15,9 @@ import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.May;
 import org.stillrail.audit.AuditTrail;
 import org.stillrail.bank.Bank;
-import org.stillrail.bank.BankDocument;
 import org.stillrail.bank.Banks;
 import org.stillrail.bank.BranchDocument;
+import org.stillrail.bank.MountingOrigin;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.bench.MountingFit;
 import org.stillrail.library.SweepIntake;
@@ -72,11 +72,11 @@ class Bench {
         for (int k = 0; k < bank.document().branches().size(); k++) {
             BranchDocument branch = bank.document().branches().get(k);
             SeriesPath found = fit.mountings().get(k).after();
-            branches.add(new BranchDocument(branch.label(), branch.count(), branch.partId(), branch.partRevisionId(), branch.inline(),
-                    new SeriesPath(rounded(found.resistanceOhm()), rounded(found.inductanceH())), branch.shared()));
+            branches.add(branch.withMounting(new SeriesPath(rounded(found.resistanceOhm()), rounded(found.inductanceH())),
+                    MountingOrigin.fitted(record.fileName())));
         }
         String note = (bank.document().note() == null ? "" : bank.document().note() + "\n") + "Mountings fitted to " + record.fileName() + ".";
-        return banks.save(bank.id(), version, new BankDocument(bank.document().railRevisionId(), bank.document().scratchRail(), branches, note), author);
+        return banks.save(bank.id(), version, bank.document().withBranches(bank.document().railRevisionId(), branches, note), author);
     }
 
     private static double rounded(double value) {

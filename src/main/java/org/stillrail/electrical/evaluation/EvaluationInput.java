@@ -3,6 +3,7 @@ package org.stillrail.electrical.evaluation;
 import java.util.ArrayList;
 import java.util.List;
 import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.bank.Distance;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.TeamSettings;
 
@@ -11,8 +12,9 @@ import org.stillrail.electrical.requirement.TeamSettings;
  *
  * @param methodVersion raised whenever the same input may give other figures
  * @param settings      the team's, absent is {@link TeamSettings#DEFAULT}
+ * @param distance      between converter and load, whose node each branch then names; null for a bank at one node
  */
-public record EvaluationInput(int methodVersion, RailFigures rail, List<BranchInput> branches, TeamSettings settings) {
+public record EvaluationInput(int methodVersion, RailFigures rail, List<BranchInput> branches, TeamSettings settings, Distance distance) {
 
     public static final int METHOD_VERSION = 1;
 
@@ -23,7 +25,7 @@ public record EvaluationInput(int methodVersion, RailFigures rail, List<BranchIn
 
     /** With the default settings. */
     public EvaluationInput(int methodVersion, RailFigures rail, List<BranchInput> branches) {
-        this(methodVersion, rail, branches, TeamSettings.DEFAULT);
+        this(methodVersion, rail, branches, TeamSettings.DEFAULT, null);
     }
 
     public Bank bank() {
@@ -31,15 +33,20 @@ public record EvaluationInput(int methodVersion, RailFigures rail, List<BranchIn
     }
 
     public EvaluationInput withBranches(List<BranchInput> changed) {
-        return new EvaluationInput(methodVersion, rail, changed, settings);
+        return new EvaluationInput(methodVersion, rail, changed, settings, distance);
     }
 
     public EvaluationInput withRail(RailFigures changed) {
-        return new EvaluationInput(methodVersion, changed, branches, settings);
+        return new EvaluationInput(methodVersion, changed, branches, settings, distance);
     }
 
     public EvaluationInput withSettings(TeamSettings changed) {
-        return new EvaluationInput(methodVersion, rail, branches, changed);
+        return new EvaluationInput(methodVersion, rail, branches, changed, distance);
+    }
+
+    /** @param changed null for one node */
+    public EvaluationInput withDistance(Distance changed) {
+        return new EvaluationInput(methodVersion, rail, branches, settings, changed);
     }
 
     /** With one branch at another count; without it at 0. */

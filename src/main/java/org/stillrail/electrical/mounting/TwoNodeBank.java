@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.ImpedancePoint;
 import org.stillrail.electrical.capacitor.Require;

@@ -1,5 +1,6 @@
 package org.stillrail.electrical.mounting;
 
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.curve.Complex;
 
 /**

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Banks;
 import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.curve.Complex;
 import org.stillrail.electrical.curve.Curve;

@@ -6,6 +6,7 @@ import static org.assertj.core.data.Percentage.withPercentage;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.stillrail.electrical.bank.Banks;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.step.FittedBranch;
 import org.stillrail.electrical.step.Load;

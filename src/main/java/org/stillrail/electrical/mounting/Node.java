@@ -1,4 +1,0 @@
-package org.stillrail.electrical.mounting;
-
-/** One of the two nodes of a rail. */
-public enum Node { CONVERTER, LOAD }
