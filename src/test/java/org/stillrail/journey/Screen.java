@@ -86,6 +86,7 @@ record Screen(String name, String account, Consumer<Visitor> way) {
             }),
             new Screen("search", "viewer", visitor -> visitor.open("/find?q=ceramics")),
             new Screen("method", "viewer", visitor -> visitor.open("/method")),
+            new Screen("verification", "viewer", visitor -> visitor.open("/verification")),
             new Screen("waiting", "reviewer", visitor -> visitor.open("/waiting")),
             new Screen("settings", "administrator", visitor -> visitor.open("/settings")),
             new Screen("record", "administrator", visitor -> visitor.open("/audit")),
@@ -105,7 +106,7 @@ record Screen(String name, String account, Consumer<Visitor> way) {
 
     /** Pages of many windows, of which a picture holds the first. */
     boolean isLong() {
-        return name.equals("method") || name.equals("record");
+        return name.equals("method") || name.equals("verification") || name.equals("record");
     }
 
     void visit(Visitor visitor) {

@@ -10,43 +10,57 @@ import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.capacitor.TableModel;
 import org.stillrail.electrical.curve.Extremum;
 import org.stillrail.electrical.curve.Extremum.Kind;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 class BankExtremaTest {
 
-    /** TZ-03, circuit theory, recomputed by bounded search and on a grid of 2 000 001 points; from memory. */
+    private static final Source SEARCH =
+            Source.independent("network written out in Python, bounded scalar search and a grid of 2 000 001 points");
+    private static final Source THEORY = Source.fromMemory("circuit theory, series R-L-C at resonance");
+
+    /** TZ-03. */
     @Test
     void antiresonanceOfTwoBranchesLiesWhereTheNetworkSaysIt() {
         Bank bank = Banks.of(Banks.branch(1e-5, 0.005, 1e-9), Banks.branch(1e-7, 0.02, 5e-10));
         List<Extremum> found = bank.extrema(1e5, 1e9);
         assertThat(found).extracting(Extremum::kind).containsExactly(Kind.MINIMUM, Kind.MAXIMUM, Kind.MINIMUM);
         Extremum peak = found.get(1);
-        assertThat(peak.frequencyHz()).isCloseTo(12944801.1, withPercentage(1e-5));
-        assertThat(peak.magnitudeOhm()).isCloseTo(0.270827318, withPercentage(1e-6));
-        double atCross = Math.sqrt(bank.at(13059759.8).squaredMagnitude());
-        assertThat(atCross).isCloseTo(0.269788511, withPercentage(1e-5));
+        Check.that(Topic.IMPEDANCE, "Anti-resonance of 10 uF, 5 mohm, 1 nH beside 100 nF, 20 mohm, 0.5 nH: frequency")
+                .source(SEARCH).expected("Hz", 12944801.1).relative(1e-7).got(peak.frequencyHz());
+        Check.that(Topic.IMPEDANCE, "Anti-resonance of 10 uF, 5 mohm, 1 nH beside 100 nF, 20 mohm, 0.5 nH: |Z|")
+                .source(SEARCH).expected("ohm", 0.270827318).relative(1e-8).got(peak.magnitudeOhm());
+        double atCross = Math.sqrt(bank.at(13059759.790973771).squaredMagnitude());
+        Check.that(Topic.IMPEDANCE, "The same bank where both reactances are equal and opposite: |R1 R2 + X^2 + jX (R2 - R1)| / (R1 + R2)")
+                .source(Source.fromMemory("circuit theory")).expected("ohm", 0.2697885110837453).relative(1e-9).got(atCross);
     }
 
-    /** TZ-04, grid and bounded search; from memory. */
+    /** TZ-04. */
     @Test
     void lowQPairHasOneMaximumBetweenItsSelfResonances() {
         Bank bank = Banks.of(Banks.branch(1e-4, 0.01, 3e-9), Banks.branch(1e-5, 0.004, 1e-9));
         List<Extremum> maxima = bank.extrema(1e3, 1e9).stream().filter(e -> e.kind() == Kind.MAXIMUM).toList();
         assertThat(maxima).hasSize(1);
-        assertThat(maxima.get(0).frequencyHz()).isCloseTo(768330.284, withPercentage(1e-5));
-        assertThat(maxima.get(0).magnitudeOhm()).isCloseTo(0.0181017114, withPercentage(1e-6));
+        Check.that(Topic.IMPEDANCE, "Low-Q pair, 100 uF, 10 mohm, 3 nH beside 10 uF, 4 mohm, 1 nH: its one maximum, frequency")
+                .source(SEARCH).expected("Hz", 768330.284).relative(1e-7).got(maxima.get(0).frequencyHz());
+        Check.that(Topic.IMPEDANCE, "Low-Q pair, 100 uF, 10 mohm, 3 nH beside 10 uF, 4 mohm, 1 nH: its one maximum, |Z|")
+                .source(SEARCH).expected("ohm", 0.0181017114).relative(1e-8).got(maxima.get(0).magnitudeOhm());
     }
 
-    /** TZ-05, circuit theory. Q of a series circuit is w0 L / R. */
+    /** TZ-05. Q of a series circuit is w0 L / R. */
     @Test
     void equalPartsKeepTheirResonanceAndDivideItsImpedance() {
         Bank bank = Banks.of(Banks.branch("eight", 8, new SeriesRlc(2.2e-5, 0.003, 6e-10)));
         List<Extremum> found = bank.extrema(1e4, 1e8);
         assertThat(found).hasSize(1);
         double f0 = 1 / (2 * Math.PI * Math.sqrt(2.2e-5 * 6e-10));
-        assertThat(found.get(0).frequencyHz()).isCloseTo(f0, withPercentage(1e-9));
-        assertThat(found.get(0).frequencyHz()).isCloseTo(1385265.97, withPercentage(1e-6));
-        assertThat(found.get(0).magnitudeOhm()).isCloseTo(0.000375, withPercentage(1e-10));
-        assertThat(found.get(0).qualityFactor()).isCloseTo(2 * Math.PI * f0 * 6e-10 / 0.003, withPercentage(1e-7));
+        Check.that(Topic.IMPEDANCE, "Eight parts of 22 uF, 3 mohm, 0.6 nH in parallel: self-resonance, 1 / (2 pi sqrt(LC)) of one")
+                .source(THEORY).expected("Hz", 1385265.9713599812).relative(1e-9).got(found.get(0).frequencyHz());
+        Check.that(Topic.IMPEDANCE, "Eight parts of 22 uF, 3 mohm, 0.6 nH in parallel: |Z| at resonance, R / 8")
+                .source(THEORY).expected("ohm", 0.000375).relative(1e-9).got(found.get(0).magnitudeOhm());
+        Check.that(Topic.IMPEDANCE, "Eight parts of 22 uF, 3 mohm, 0.6 nH in parallel: Q, w0 L / R")
+                .source(THEORY).expected("", 2 * Math.PI * f0 * 6e-10 / 0.003).relative(1e-9).got(found.get(0).qualityFactor());
     }
 
     /** Closed form: Q = w0 L / R and |Z| = R at w0, so narrow that it fits between two scan points many times over. */
@@ -58,24 +72,30 @@ class BankExtremaTest {
         double r = w0 * l / 1e5;
         List<Extremum> found = Banks.of(Banks.branch(c, r, l)).extrema(1e6, 1e9);
         assertThat(found).hasSize(1);
-        assertThat(found.get(0).frequencyHz()).isCloseTo(w0 / (2 * Math.PI), withPercentage(1e-9));
-        assertThat(found.get(0).magnitudeOhm()).isCloseTo(r, withPercentage(1e-6));
-        assertThat(found.get(0).qualityFactor()).isCloseTo(1e5, withPercentage(1e-4));
+        Check.that(Topic.IMPEDANCE, "Resonance of Q = 100 000, far narrower than the scan: frequency")
+                .source(THEORY).expected("Hz", w0 / (2 * Math.PI)).relative(1e-9).got(found.get(0).frequencyHz());
+        Check.that(Topic.IMPEDANCE, "Resonance of Q = 100 000, far narrower than the scan: |Z|")
+                .source(THEORY).expected("ohm", r).relative(1e-8).got(found.get(0).magnitudeOhm());
+        Check.that(Topic.IMPEDANCE, "Resonance of Q = 100 000, far narrower than the scan: Q")
+                .source(THEORY).expected("", 1e5).relative(1e-6).got(found.get(0).qualityFactor());
     }
 
     /**
      * A small sharp branch beside a big one: maximum and minimum lie 2e-4 of the frequency apart, both between two scan
-     * points. Expected: complex network minimised and maximised by a bounded scalar search in Python.
+     * points.
      */
     @Test
     void narrowPairOfMinimumAndMaximumIsSeen() {
         Bank bank = Banks.of(Banks.branch(1e-5, 0.01, 2e-9), Banks.branch(1e-12, 1e-3, 5e-6));
         List<Extremum> found = bank.extrema(5e7, 1e8);
         assertThat(found).extracting(Extremum::kind).containsExactly(Kind.MAXIMUM, Kind.MINIMUM);
-        assertThat(found.get(1).frequencyHz()).isCloseTo(71176254.3595, withPercentage(1e-5));
-        assertThat(found.get(0).frequencyHz()).isCloseTo(71162024.7658, withPercentage(1e-5));
-        assertThat(found.get(1).magnitudeOhm()).isCloseTo(9.99986245e-4, withPercentage(1e-6));
-        assertThat(found.get(0).magnitudeOhm()).isCloseTo(72.6719281, withPercentage(1e-6));
+        Source search = Source.independent("network written out in Python, bounded scalar search");
+        Check.that(Topic.IMPEDANCE, "10 uF, 10 mohm, 2 nH beside 1 pF, 1 mohm, 5 uH: maximum and minimum 2e-4 apart, frequencies")
+                .source(search).expected("Hz", 71162024.7658, 71176254.3595).relative(1e-7)
+                .got(found.get(0).frequencyHz(), found.get(1).frequencyHz());
+        Check.that(Topic.IMPEDANCE, "10 uF, 10 mohm, 2 nH beside 1 pF, 1 mohm, 5 uH: maximum and minimum 2e-4 apart, |Z|")
+                .source(search).expected("ohm", 72.6719281, 9.99986245e-4).relative(1e-8)
+                .got(found.get(0).magnitudeOhm(), found.get(1).magnitudeOhm());
     }
 
     @Test
@@ -131,6 +151,8 @@ class BankExtremaTest {
         assertThat(found).extracting(Extremum::kind).containsExactly(Kind.MINIMUM, Kind.MAXIMUM, Kind.MINIMUM);
         assertThat(found).allSatisfy(e -> assertThat(e.qualityFactor()).isInfinite());
         double c = 1e-6 * 1e-7 / (1e-6 + 1e-7);
-        assertThat(found.get(1).frequencyHz()).isCloseTo(1 / (2 * Math.PI * Math.sqrt(2e-9 * c)), withPercentage(1e-9));
+        Check.that(Topic.IMPEDANCE, "Two branches without loss, 1 uF and 100 nF with 1 nH each: anti-resonance, 1 / (2 pi sqrt((L1 + L2) C1 C2 / (C1 + C2)))")
+                .source(Source.fromMemory("circuit theory")).expected("Hz", 1 / (2 * Math.PI * Math.sqrt(2e-9 * c))).relative(1e-9)
+                .got(found.get(1).frequencyHz());
     }
 }

@@ -1,17 +1,20 @@
 package org.stillrail.electrical.capacitor;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
-/** Class codes of EIA-198 as four public copies reproduce them; seen second-hand. Ageing law from memory, recomputed. */
 class CeramicCodeTest {
 
-    /** CC-02. */
+    private static final Source EIA_198 = Source.seenSecondHand("EIA-198-1-F, class codes, as four public pages reproduce them");
+
+    /** CC-01 and CC-02. */
     @ParameterizedTest
     @CsvSource({
         "X7R, -55, 125, -15, 15", "X5R, -55, 85, -15, 15", "X6S, -55, 105, -22, 22", "X7S, -55, 125, -22, 22",
@@ -20,10 +23,11 @@ class CeramicCodeTest {
     void classTwo(String code, double low, double high, double least, double most) {
         CeramicCode read = CeramicCode.find(code).orElseThrow();
         assertThat(read.classOne()).isFalse();
-        assertThat(read.lowC()).isEqualTo(low);
-        assertThat(read.highC()).isEqualTo(high);
-        assertThat(read.shareAt(high).least()).isCloseTo(1 + least / 100, within(1e-12));
-        assertThat(read.shareAt(low).most()).isCloseTo(1 + most / 100, within(1e-12));
+        Check.that(Topic.CHARACTERISTICS, "Class 2 code " + code + ": temperatures")
+                .source(EIA_198).expected("degC", low, high).got(read.lowC(), read.highC());
+        Check.that(Topic.CHARACTERISTICS, "Class 2 code " + code + ": largest change of capacitance against 25 degC")
+                .source(EIA_198).expected("%", least, most).absolute(1e-10)
+                .got(100 * (read.shareAt(high).least() - 1), 100 * (read.shareAt(low).most() - 1));
         assertThat(read.shareAt(25)).isEqualTo(Band.ONE);
         assertThat(read.covers(high)).isTrue();
         assertThat(read.covers(high + 1)).isFalse();
@@ -36,17 +40,19 @@ class CeramicCodeTest {
     void classOne(String code, double ppm, double tolerance) {
         CeramicCode read = CeramicCode.find(code).orElseThrow();
         assertThat(read.classOne()).isTrue();
-        assertThat(read.least()).isCloseTo(ppm - tolerance, within(1e-9));
-        assertThat(read.most()).isCloseTo(ppm + tolerance, within(1e-9));
+        Check.that(Topic.CHARACTERISTICS, "Class 1 code " + code + ": coefficient and its tolerance")
+                .source(EIA_198).expected("ppm/K", ppm, tolerance).absolute(1e-9)
+                .got((read.least() + read.most()) / 2, (read.most() - read.least()) / 2);
     }
 
     /** CC-05: 30 ppm/K over 80 K and 100 K. */
     @Test
     void bandOfC0gOverItsRange() {
         CeramicCode c0g = CeramicCode.find("C0G").orElseThrow();
-        assertThat(100 * (c0g.shareAt(-55).most() - 1)).isCloseTo(0.24, within(1e-9));
-        assertThat(100 * (c0g.shareAt(125).most() - 1)).isCloseTo(0.3, within(1e-9));
-        assertThat(100 * (c0g.shareAt(-55).least() - 1)).isCloseTo(-0.24, within(1e-9));
+        Check.that(Topic.CHARACTERISTICS, "C0G: band at -55 degC and at 125 degC, 30 ppm/K over 80 K and 100 K")
+                .source(EIA_198).expected("%", 0.24, 0.3, -0.24, -0.3).absolute(1e-9)
+                .got(100 * (c0g.shareAt(-55).most() - 1), 100 * (c0g.shareAt(125).most() - 1),
+                        100 * (c0g.shareAt(-55).least() - 1), 100 * (c0g.shareAt(125).least() - 1));
     }
 
     @ParameterizedTest
@@ -61,15 +67,21 @@ class CeramicCodeTest {
         "2.5, 1000, 24, -4.0494719", "2.5, 87600, 1000, -4.85626027", "5, 87600, 1000, -9.71252053",
         "7, 87600, 1000, -13.5975287", "2.5, 1000, 1, -7.5"})
     void ageingIsLinearInTheLogarithmOfTime(double percent, double hours, double referee, double expected) {
-        assertThat(100 * (new Ageing(percent, referee).share(hours) - 1)).isCloseTo(expected, within(1e-7));
+        Check.that(Topic.CHARACTERISTICS, "Ageing by %s %% per decade-hour from %s h to %s h, linear in the logarithm".formatted(percent, referee, hours))
+                .source(Source.fromMemory("EIA-198 (referee time) and IEC 60384-9 and -22 (ageing)"))
+                .expected("%", expected).absolute(1e-7).got(100 * (new Ageing(percent, referee).share(hours) - 1));
         assertThat(new Ageing(percent, referee).share(null)).isEqualTo(1);
     }
 
     /** CC-08. */
     @Test
     void usualAgeingGoesByTheLastLetter() {
-        assertThat(CeramicCode.find("X7R").orElseThrow().usualAgeingPercent()).contains(new Band(1, 2.5, 4));
-        assertThat(CeramicCode.find("C0G").orElseThrow().usualAgeingPercent()).contains(Band.exactly(0));
+        Band x7r = CeramicCode.find("X7R").orElseThrow().usualAgeingPercent().orElseThrow();
+        Check.that(Topic.CHARACTERISTICS, "X7R: usual ageing a decade-hour, least and most")
+                .source(Source.seenSecondHand("two public ceramic data pages")).expected("%", 1, 4).got(x7r.least(), x7r.most());
+        Band c0g = CeramicCode.find("C0G").orElseThrow().usualAgeingPercent().orElseThrow();
+        Check.that(Topic.CHARACTERISTICS, "C0G: usual ageing a decade-hour, least and most")
+                .source(Source.seenSecondHand("two public ceramic data pages")).expected("%", 0, 0).got(c0g.least(), c0g.most());
         assertThat(CeramicCode.find("X7S").orElseThrow().usualAgeingPercent()).isEmpty();
     }
 }

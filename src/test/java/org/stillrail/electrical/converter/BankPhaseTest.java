@@ -1,6 +1,5 @@
 package org.stillrail.electrical.converter;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -10,17 +9,22 @@ import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Branch;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.SeriesRlc;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 class BankPhaseTest {
 
     @Test
     void theEsrZeroOfOneCapacitorIsTheTextbooks() {
-        // Row LP-01: 1 / (2 pi R C), textbook, from memory.
+        // Row LP-01
         double[][] rows = {{0.01, 470e-6, 33862.75384933943}, {0.002, 100e-6, 795774.7154594767}, {0.005, 1e-3, 31830.988618379066}};
         for (double[] row : rows) {
             Bank bank = bank(new SeriesRlc(row[1], row[0], 0));
-            assertEquals(row[2], BankPhase.esrZeroHz(bank, 10, 10e6), 1e-9 * row[2]);
-            assertEquals(45, BankPhase.leadDeg(bank, row[2]), 1e-9);
+            Check.that(Topic.LOOP, "ESR zero of %s mohm and %s uF: 1 / (2 pi R C)".formatted((float) (1e3 * row[0]), (float) (1e6 * row[1])))
+                    .source(Source.fromMemory("textbooks")).expected("Hz", row[2]).relative(1e-9).got(BankPhase.esrZeroHz(bank, 10, 10e6));
+            Check.that(Topic.LOOP, "Phase lead of a bank at its ESR zero").source(Source.fromMemory("textbooks"))
+                    .expected("45 deg in three cases").absolute(1e-9).compare("deg", 45, BankPhase.leadDeg(bank, row[2]));
         }
     }
 

@@ -11,6 +11,9 @@ import org.stillrail.electrical.bank.Branch;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 class CompensatorDesignTest {
 
@@ -42,7 +45,8 @@ class CompensatorDesignTest {
 
     @Test
     void placementIsTheKFactors() {
-        // Row LP-05 (Venable 1983, from memory; both arctangent identities checked outside): K of a boost.
+        // Row LP-05
+        Source venable = Source.fromMemory("H. D. Venable, The K factor, Powercon 10, 1983; arctangent identities recomputed");
         double[][] oneZero = {{30, 1.7320508075688767}, {45, 2.414213562373095}, {60, 3.7320508075688776}, {75, 7.5957541127251424}};
         double[][] twoZeros = {{90, 5.82842712474619}, {120, 13.928203230275512}, {150, 57.69548054098092}};
         double fc = 50e3;
@@ -50,14 +54,16 @@ class CompensatorDesignTest {
         for (double[] row : oneZero) {
             // Boost = margin - plant phase - 90; a delay makes the plant's phase what the boost needs.
             Compensator compensator = placed(row[0], plantPhase, fc);
-            assertEquals(row[1], fc / compensator.zerosHz().get(0), 1e-9 * row[1]);
-            assertEquals(row[1], compensator.polesHz().get(0) / fc, 1e-9 * row[1]);
+            Check.that(Topic.LOOP, "K factor with one zero for a boost of " + row[0] + " deg: crossover over zero, pole over crossover")
+                    .source(venable).expected("", row[1], row[1]).relative(1e-9)
+                    .got(fc / compensator.zerosHz().get(0), compensator.polesHz().get(0) / fc);
         }
         for (double[] row : twoZeros) {
             Compensator compensator = placed(row[0], plantPhase, fc);
             assertEquals(2, compensator.zerosHz().size());
-            assertEquals(row[1], Math.pow(fc / compensator.zerosHz().get(0), 2), 1e-9 * row[1]);
-            assertEquals(row[1], Math.pow(compensator.polesHz().get(1) / fc, 2), 1e-9 * row[1]);
+            Check.that(Topic.LOOP, "K factor with two zeros for a boost of " + row[0] + " deg: squares of crossover over zero, pole over crossover")
+                    .source(venable).expected("", row[1], row[1]).relative(1e-9)
+                    .got(Math.pow(fc / compensator.zerosHz().get(0), 2), Math.pow(compensator.polesHz().get(1) / fc, 2));
         }
     }
 

@@ -7,31 +7,37 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.stillrail.electrical.curve.Complex;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 class CompensatorTest {
 
+    private static final Source VENABLE = Source.fromMemory("H. D. Venable, The K factor, Powercon 10, 1983; whole network recomputed in Python");
+
     @Test
     void partsWithOneZeroAreThoseOfTheKFactorsDesignRules() {
-        // Row LP-06: boost 60 deg, 10 kHz, gain 5, R1 10 kohm; attributed to Venable 1983, from memory, network recomputed outside.
+        // Row LP-06: boost 60 deg, 10 kHz, gain 5, R1 10 kohm.
         double k = Math.tan(Math.toRadians(60 / 2.0 + 45));
         Compensator compensator = scaled(5, 10e3, List.of(10e3 / k), List.of(10e3 * k));
         CompensatorParts parts = CompensatorParts.of(compensator, 10e3);
-        assertEquals(1.102657790843584e-09, parts.c1F(), 1e-9 * parts.c1F());
-        assertEquals(8.529087694578928e-11, parts.c2F(), 1e-9 * parts.c2F());
-        assertEquals(53867.51345948129, parts.r2Ohm(), 1e-9 * parts.r2Ohm());
+        Check.that(Topic.LOOP, "Parts with one zero, boost 60 deg, 10 kHz, gain 5, R1 10 kohm: C1, C2")
+                .source(VENABLE).expected("F", 1.102657790843584e-09, 8.529087694578928e-11).relative(1e-9).got(parts.c1F(), parts.c2F());
+        Check.that(Topic.LOOP, "Parts with one zero, boost 60 deg, 10 kHz, gain 5, R1 10 kohm: R2")
+                .source(VENABLE).expected("ohm", 53867.51345948129).relative(1e-9).got(parts.r2Ohm());
     }
 
     @Test
     void partsWithTwoZerosAreThoseOfTheKFactorsDesignRules() {
-        // Row LP-07: boost 120 deg, 50 kHz, gain 2, R1 10 kohm; same source.
+        // Row LP-07: boost 120 deg, 50 kHz, gain 2, R1 10 kohm.
         double spread = Math.tan(Math.toRadians(120 / 4.0 + 45));
         Compensator compensator = scaled(2, 50e3, List.of(50e3 / spread, 50e3 / spread), List.of(50e3 * spread, 50e3 * spread));
         CompensatorParts parts = CompensatorParts.of(compensator, 10e3);
-        assertEquals(2.057587449394957e-09, parts.c1F(), 1e-9 * parts.c1F());
-        assertEquals(1.5915494309189535e-10, parts.c2F(), 1e-9 * parts.c2F());
-        assertEquals(5773.502691896257, parts.r2Ohm(), 1e-9 * parts.r2Ohm());
-        assertEquals(773.5026918962575, parts.r3Ohm(), 1e-9 * parts.r3Ohm());
-        assertEquals(1.1026577908435843e-09, parts.c3F(), 1e-9 * parts.c3F());
+        Check.that(Topic.LOOP, "Parts with two zeros, boost 120 deg, 50 kHz, gain 2, R1 10 kohm: C1, C2, C3")
+                .source(VENABLE).expected("F", 2.057587449394957e-09, 1.5915494309189535e-10, 1.1026577908435843e-09).relative(1e-9)
+                .got(parts.c1F(), parts.c2F(), parts.c3F());
+        Check.that(Topic.LOOP, "Parts with two zeros, boost 120 deg, 50 kHz, gain 2, R1 10 kohm: R2, R3")
+                .source(VENABLE).expected("ohm", 5773.502691896257, 773.5026918962575).relative(1e-9).got(parts.r2Ohm(), parts.r3Ohm());
     }
 
     @Test
@@ -46,7 +52,9 @@ class CompensatorTest {
             Complex input = c3.reciprocal().plus(new Complex(1 / parts.r1Ohm(), 0));
             Complex expected = feedback.times(input);
             Complex got = compensator.at(hz);
-            assertEquals(0, got.minus(expected).magnitude() / expected.magnitude(), 1e-12);
+            Check.that(Topic.LOOP, "Compensator of six parts: error of its transfer function over its magnitude")
+                    .source(Source.independent("nodal equations of the operational amplifier's network")).expected("the same complex gain at 4 frequencies")
+                    .absolute(1e-12).compare("", 0, got.minus(expected).magnitude() / expected.magnitude());
         }
         CompensatorParts back = CompensatorParts.of(compensator, 10e3);
         assertEquals(0, back.compensator().at(50e3).minus(compensator.at(50e3)).magnitude() / compensator.magnitudeAt(50e3), 1e-12);

@@ -15,22 +15,31 @@ import org.stillrail.electrical.bank.LosslessResonanceException;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /** Loop gain, margins and stability against closed forms. */
 class LoopTest {
 
     private static final FrequencyGrid GRID = FrequencyGrid.logSpaced(10, 10e6, 601);
+    private static final Source SECOND_ORDER =
+            Source.fromMemory("R. W. Erickson, D. Maksimovic, Fundamentals of Power Electronics, ch. 9; closed form recomputed");
+    private static final Source WRITTEN_OUT =
+            Source.independent("T written out with numpy on 2 000 001 frequencies, phase unwrapped from 1 Hz, crossings by Brent's method");
 
     @Test
     void aSinglePoleAfterTheIntegratorHasTheTextbooksPhaseMargin() {
-        // Row LP-02 (closed form, solid whatever its attribution): T = 1 / (s/w0 (1 + s/w2)), Q = sqrt(w0/w2).
+        // Row LP-02: T = 1 / (s/w0 (1 + s/w2)), Q = sqrt(w0/w2).
         double[] q = {0.5, 0.75, 1, 2};
         double[] marginDeg = {76.34541525402449, 63.316220618803435, 51.82729237298775, 28.020176119334835};
         for (int i = 0; i < q.length; i++) {
             LoopResult loop = Loop.of(capacitor(), singlePole(q[i]), GRID);
-            assertEquals(marginDeg[i], loop.phaseMarginDeg(), 1e-4);
+            Check.that(Topic.LOOP, "Integrator and one pole, Q " + q[i] + ": phase margin").source(SECOND_ORDER).expected("deg", marginDeg[i])
+                    .absolute(1e-4).got(loop.phaseMarginDeg());
             double tangent = Math.sqrt(Math.sqrt(0.25 + Math.pow(q[i], 4)) - 0.5);
-            assertEquals(SECOND_POLE_HZ * tangent, loop.crossoverHz(), 1e-5 * loop.crossoverHz());
+            Check.that(Topic.LOOP, "Integrator and one pole at 20 kHz, Q " + q[i] + ": crossover").source(SECOND_ORDER)
+                    .expected("Hz", SECOND_POLE_HZ * tangent).relative(1e-5).got(loop.crossoverHz());
             assertTrue(loop.stable());
             assertNull(loop.gainMarginDb());
         }
@@ -38,44 +47,51 @@ class LoopTest {
 
     @Test
     void theSameInTermsOfTheDampingRatio() {
-        // Row LP-03, control textbooks, closed form.
+        // Row LP-03
         double[] zeta = {0.2, 0.3, 0.5, 0.6, 0.70710678};
         double[] marginDeg = {22.602284115272703, 33.272490961303106, 51.827292372987756, 59.18726681354997, 65.53019941742001};
         for (int i = 0; i < zeta.length; i++) {
-            assertEquals(marginDeg[i], Loop.of(capacitor(), singlePole(1 / (2 * zeta[i])), GRID).phaseMarginDeg(), 1e-4);
+            Check.that(Topic.LOOP, "Integrator and one pole, damping ratio " + zeta[i] + ": phase margin")
+                    .source(Source.fromMemory("control textbooks, closed form")).expected("deg", marginDeg[i]).absolute(1e-4)
+                    .got(Loop.of(capacitor(), singlePole(1 / (2 * zeta[i])), GRID).phaseMarginDeg());
         }
     }
 
     @Test
     void figuresOfAnIndependentComputation() {
-        // T written out with numpy on 2,000,001 frequencies, phase unwrapped from 1 Hz, crossings by Brent's method.
         LoopResult voltage = Loop.of(bank(), buck(new Compensator(3e4, List.of(6e3), List.of(250e3)), 500e-9), GRID);
-        figures(voltage, 36187.0578210318, 19.62487340285236, 17.33412557, 2.936775781284424, 0.006390973431537281, true);
+        figures("Voltage mode with delay", voltage, 36187.0578210318, 19.62487340285236, 17.33412557, 2.936775781284424, 0.006390973431537281, true);
         LoopResult fast = Loop.of(bank(), buck(new Compensator(3e4, List.of(6e3, 8e3), List.of(250e3, 400e3)), 500e-9), GRID);
-        figures(fast, 323355.824371393, -23.657193527432412, 34.6441025, 3.874683566676228, 0.0033415339507726215, false);
+        figures("Voltage mode with two zeros, unstable", fast, 323355.824371393, -23.657193527432412, 34.6441025, 3.874683566676228, 0.0033415339507726215, false);
         LoopResult current = Loop.of(bank(),
                 new Converter(stage(), new CurrentMode(5e-3, 10e6), new Compensator(2e4, List.of(5e3), List.of(200e3))), GRID);
-        figures(current, 55934.294582612376, 90.33699395442288, 11.4638824, 1.5092040814511785, 0.0063703641744751625, true);
-        assertEquals(0.0015021797751613207, current.esrAtSwitchingOhm(), 1e-12);
+        figures("Peak current mode", current, 55934.294582612376, 90.33699395442288, 11.4638824, 1.5092040814511785, 0.0063703641744751625, true);
+        Check.that(Topic.LOOP, "Real part of the bank's impedance at the switching frequency").source(WRITTEN_OUT)
+                .expected("ohm", 0.0015021797751613207).absolute(1e-12).got(current.esrAtSwitchingOhm());
     }
 
-    private static void figures(LoopResult loop, double crossoverHz, double marginDeg, double gainMarginDb, double peak, double esr, boolean stable) {
-        assertEquals(crossoverHz, loop.crossoverHz(), 1e-9 * crossoverHz);
-        assertEquals(marginDeg, loop.phaseMarginDeg(), 1e-6);
-        assertEquals(gainMarginDb, loop.gainMarginDb(), 1e-3);
-        assertEquals(peak, loop.sensitivityPeak(), 1e-9);
-        assertEquals(esr, loop.esrAtCrossoverOhm(), 1e-12);
+    private static void figures(String name, LoopResult loop, double crossoverHz, double marginDeg, double gainMarginDb, double peak, double esr,
+            boolean stable) {
+        Check.that(Topic.LOOP, name + ": crossover").source(WRITTEN_OUT).expected("Hz", crossoverHz).relative(1e-9).got(loop.crossoverHz());
+        Check.that(Topic.LOOP, name + ": phase margin").source(WRITTEN_OUT).expected("deg", marginDeg).absolute(1e-6).got(loop.phaseMarginDeg());
+        Check.that(Topic.LOOP, name + ": gain margin").source(WRITTEN_OUT).expected("dB", gainMarginDb).absolute(1e-3).got(loop.gainMarginDb());
+        Check.that(Topic.LOOP, name + ": peak of 1 / |1 + T| on the grid").source(WRITTEN_OUT).expected("", peak).absolute(1e-9)
+                .got(loop.sensitivityPeak());
+        Check.that(Topic.LOOP, name + ": Re Z of the bank at the crossover").source(WRITTEN_OUT).expected("ohm", esr).absolute(1e-12)
+                .got(loop.esrAtCrossoverOhm());
         assertEquals(stable, loop.stable());
     }
 
     @Test
     void atTheCrossoverTheLoopScalesTheImpedanceByTheMarginAlone() {
-        // Row LP-04: 1 / |1 + T| = 1 / (2 sin(PM / 2)) where |T| = 1; geometry.
+        // Row LP-04
         Converter converter = buck(new Compensator(3e4, List.of(6e3), List.of(250e3)), 0);
         LoopResult whole = Loop.of(bank(), converter, GRID);
         LoopResult there = Loop.of(bank(), converter, FrequencyGrid.of(whole.crossoverHz() * 0.999999, whole.crossoverHz(), whole.crossoverHz() * 1.000001));
         double factor = 1 / (2 * Math.sin(Math.toRadians(whole.phaseMarginDeg() / 2)));
-        assertEquals(factor, there.closedImpedanceOhm()[1] / there.openImpedanceOhm()[1], 1e-6 * factor);
+        Check.that(Topic.LOOP, "Closed over open output impedance at the crossover: 1 / (2 sin(PM / 2))")
+                .source(Source.fromMemory("geometry of 1 + T where |T| = 1")).expected("", factor).relative(1e-6)
+                .got(there.closedImpedanceOhm()[1] / there.openImpedanceOhm()[1]);
         assertEquals(whole.phaseMarginDeg(), there.phaseMarginDeg(), 1e-9);
     }
 
@@ -108,7 +124,9 @@ class LoopTest {
         double h = 1 / Math.hypot(1 - w * w / wn / wn, w / wn / qn);
         double c = 2e4 / w * Math.hypot(1, loop.grid().hz(i) / 5e3) / Math.hypot(1, loop.grid().hz(i) / 200e3);
         double z = bank().on(loop.grid()).bank().magnitude(i);
-        assertEquals(20 * Math.log10(c / 5e-3 * z * h), loop.gainDb()[i], 1e-9);
+        Check.that(Topic.LOOP, "Peak current mode: |T| at one frequency, C / Rs |Z| |H| with the sampling effect")
+                .source(Source.fromMemory("sampled-data model of peak current mode, R. B. Ridley 1991")).expected("dB", 20 * Math.log10(c / 5e-3 * z * h))
+                .absolute(1e-9).got(loop.gainDb()[i]);
         assertEquals(loop.openImpedanceOhm()[i], z, 1e-12);
     }
 
@@ -137,9 +155,12 @@ class LoopTest {
         double k = 2 * Math.PI * 50e3;
         Converter converter = new Converter(stage, new VoltageMode(12, delayS), new Compensator(k, List.of(), List.of()));
         LoopResult loop = Loop.of(tiny, converter, FrequencyGrid.logSpaced(1e3, 1e6, 201));
-        assertEquals(50e3, loop.crossoverHz(), 1e-3);
-        assertEquals(90 - 360 * 50e3 * delayS, loop.phaseMarginDeg(), 1e-6);
-        assertEquals(20 * Math.log10(250e3 / 50e3), loop.gainMarginDb(), 1e-6);
+        Source integrator = Source.fromMemory("control textbooks: k exp(-s d) / s");
+        Check.that(Topic.LOOP, "Integrator with a delay of 1 us: crossover").source(integrator).expected("Hz", 50e3).absolute(1e-3).got(loop.crossoverHz());
+        Check.that(Topic.LOOP, "Integrator with a delay of 1 us: phase margin, 90 - 360 f d").source(integrator)
+                .expected("deg", 90 - 360 * 50e3 * delayS).absolute(1e-6).got(loop.phaseMarginDeg());
+        Check.that(Topic.LOOP, "Integrator with a delay of 1 us: gain margin, read at 1 / (4 d)").source(integrator)
+                .expected("dB", 20 * Math.log10(250e3 / 50e3)).absolute(1e-6).got(loop.gainMarginDb());
         assertTrue(loop.stable());
         // Five times the gain is the limit.
         assertTrue(Loop.of(tiny, scaled(converter, 4.99), GRID).stable());

@@ -4,9 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
-/** Rows OD-01 and OD-02: Erickson 1999, Middlebrook 1978 (from memory); recomputed outside by a search over resistance and frequency. */
+/** Rows OD-01 and OD-02. */
 class ParallelDampingTest {
+
+    private static final Source ERICKSON = Source.fromMemory(
+            "R. W. Erickson, Optimal single resistor damping of input filters, APEC 1999; R. D. Middlebrook 1978; recomputed by a search over R and f");
+    private static final Source EXAMPLE = Source.fromMemory(
+            "R. W. Erickson, D. Maksimovic, Fundamentals of Power Electronics, buck example of the input-filter chapter");
 
     @Test
     void bestResistancePeakAndFrequency() {
@@ -16,20 +24,23 @@ class ParallelDampingTest {
         double[] frequency = {0.894427190999916, 0.816496580927726, 0.7071067811865476, 0.6651901052377394, 0.5773502691896257, 0.408248290463863};
         for (int i = 0; i < n.length; i++) {
             ParallelDamping damping = new ParallelDamping(1e-6, 100e-6, n[i] * 100e-6);
-            assertEquals(resistance[i], damping.bestResistanceOhm() / damping.characteristicOhm(), 1e-9 * resistance[i]);
-            assertEquals(peak[i], damping.bestPeakOhm() / damping.characteristicOhm(), 1e-9 * peak[i]);
-            assertEquals(frequency[i], damping.bestPeakHz() / damping.resonanceHz(), 1e-9);
+            Check.that(Topic.DAMPING, "Damping branch of n = " + n[i] + " times C: best R / R0, peak / R0, frequency of the peak / f0")
+                    .source(ERICKSON).expected("", resistance[i], peak[i], frequency[i]).relative(1e-9)
+                    .got(damping.bestResistanceOhm() / damping.characteristicOhm(), damping.bestPeakOhm() / damping.characteristicOhm(),
+                            damping.bestPeakHz() / damping.resonanceHz());
         }
     }
 
     @Test
     void designForAWantedPeak() {
         ParallelDamping damping = ParallelDamping.forPeak(0.00033, 0.00047, 1);
-        assertEquals(0.8379305815963922, damping.characteristicOhm(), 1e-9);
-        assertEquals(404.12361826949257, damping.resonanceHz(), 1e-6);
-        assertEquals(0.0011839906322671228, damping.dampingCapacitanceF(), 1e-12);
-        assertEquals(0.6657406028527022, damping.bestResistanceOhm(), 1e-9);
-        assertEquals(1, damping.bestPeakOhm(), 1e-9);
+        Check.that(Topic.DAMPING, "330 uH, 470 uF, wanted peak 1 ohm: R0, best R, peak").source(EXAMPLE)
+                .expected("ohm", 0.8379305815963922, 0.6657406028527022, 1).absolute(1e-9)
+                .got(damping.characteristicOhm(), damping.bestResistanceOhm(), damping.bestPeakOhm());
+        Check.that(Topic.DAMPING, "330 uH, 470 uF, wanted peak 1 ohm: f0").source(EXAMPLE)
+                .expected("Hz", 404.12361826949257).absolute(1e-6).got(damping.resonanceHz());
+        Check.that(Topic.DAMPING, "330 uH, 470 uF, wanted peak 1 ohm: damping capacitance").source(EXAMPLE)
+                .expected("F", 0.0011839906322671228).absolute(1e-12).got(damping.dampingCapacitanceF());
     }
 
     @Test

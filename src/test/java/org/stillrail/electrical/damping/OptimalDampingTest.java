@@ -11,9 +11,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Banks;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
-/** Optimal parallel damping; equations from memory, the table recomputed by a search over R and frequency in scipy. */
+/** Optimal parallel damping. */
 class OptimalDampingTest {
+
+    private static final Source ERICKSON = Source.fromMemory(
+            "R. W. Erickson, Optimal single resistor damping of input filters, APEC 1999; recomputed by a search over R and f in scipy");
+    private static final Source EXAMPLE = Source.fromMemory(
+            "R. W. Erickson, D. Maksimovic, Fundamentals of Power Electronics, buck example of the input-filter chapter");
 
     /** OD-01, with L and C of 1. */
     @ParameterizedTest
@@ -26,21 +34,23 @@ class OptimalDampingTest {
         "10, 0.38172540616821105, 0.4898979485566356, 0.408248290463863"})
     void bestResistanceOfARatio(double n, double resistance, double peak, double frequency) {
         OptimalDamping best = OptimalDamping.ofRatio(1, 1, n);
-        assertThat(best.resistanceOhm()).isCloseTo(resistance, withPercentage(1e-9));
-        assertThat(best.peakOhm()).isCloseTo(peak, withPercentage(1e-9));
-        assertThat(best.peakHz() * 2 * Math.PI).isCloseTo(frequency, withPercentage(1e-9));
+        Check.that(Topic.DAMPING, "Bulk of n = " + n + " times the ceramics: best R / R0, peak / R0, frequency of the peak / f0")
+                .source(ERICKSON).expected("", resistance, peak, frequency).relative(1e-9)
+                .got(best.resistanceOhm(), best.peakOhm(), best.peakHz() * 2 * Math.PI);
         assertThat(best.bulkF()).isEqualTo(n);
     }
 
-    /** OD-02: 330 uH, 470 uF, 1 ohm; a textbook's example, recalled as 0.84 ohm, 2.5, 1200 uF and 0.67 ohm. */
+    /** OD-02, recalled as 0.84 ohm, 2.5, 1200 uF and 0.67 ohm. */
     @Test
     void leastBulkForAPeak() {
         OptimalDamping design = OptimalDamping.ofPeak(330e-6, 470e-6, 1);
-        assertThat(design.characteristicOhm()).isCloseTo(0.8379305815963922, withPercentage(1e-9));
-        assertThat(design.ratio()).isCloseTo(2.5191290048236654, withPercentage(1e-9));
-        assertThat(design.bulkF()).isCloseTo(0.0011839906322671228, withPercentage(1e-9));
-        assertThat(design.resistanceOhm()).isCloseTo(0.6657406028527022, withPercentage(1e-9));
-        assertThat(design.peakOhm()).isCloseTo(1, withPercentage(1e-9));
+        Check.that(Topic.DAMPING, "Least bulk for a peak of 1 ohm, 330 uH and 470 uF: R0, best R, peak").source(EXAMPLE)
+                .expected("ohm", 0.8379305815963922, 0.6657406028527022, 1).relative(1e-9)
+                .got(design.characteristicOhm(), design.resistanceOhm(), design.peakOhm());
+        Check.that(Topic.DAMPING, "Least bulk for a peak of 1 ohm, 330 uH and 470 uF: ratio").source(EXAMPLE)
+                .expected("", 2.5191290048236654).relative(1e-9).got(design.ratio());
+        Check.that(Topic.DAMPING, "Least bulk for a peak of 1 ohm, 330 uH and 470 uF: bulk").source(EXAMPLE)
+                .expected("F", 0.0011839906322671228).relative(1e-9).got(design.bulkF());
     }
 
     private static Bank filter(double ratio, double resistance) {
@@ -54,7 +64,8 @@ class OptimalDampingTest {
         OptimalDamping best = OptimalDamping.ofRatio(1e-6, 1e-4, ratio);
         PresentDamping present = PresentDamping.of(filter(ratio, best.resistanceOhm()), Set.of(0), 1e-6);
         assertThat(present.optimum().ratio()).isCloseTo(ratio, withPercentage(1e-9));
-        assertThat(present.peakOhm()).isCloseTo(best.peakOhm(), withPercentage(1e-6));
+        Check.that(Topic.DAMPING, "Peak of the circuit itself at the best resistance, n " + ratio + ", 1 uH and 100 uF").source(ERICKSON)
+                .expected("ohm", best.peakOhm()).relative(1e-8).got(present.peakOhm());
         assertThat(present.peakHz()).isCloseTo(best.peakHz(), withPercentage(1e-3));
         assertThat(present.sentence()).contains("about that");
     }

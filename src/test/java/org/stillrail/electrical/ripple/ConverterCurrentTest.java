@@ -13,6 +13,9 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Banks;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 class ConverterCurrentTest {
 
@@ -20,26 +23,28 @@ class ConverterCurrentTest {
     private static final InvertingCurrent INVERTING = new InvertingCurrent(12, 5, 10e-6, 400e3, 1, 1.5, 15e-9);
     private static final FlybackCurrent FLYBACK = new FlybackCurrent(24, 5, 60e-6, 4, 200e3, 3, 40e-9);
 
-    /** Expected: exact periodic solution of the state equations, made in Python as told in {@link RippleStateSpaceTest}. */
     static Stream<Arguments> cases() {
         return Stream.of(
-                Arguments.of(BOOST, 0.128684919, 0.0200018414, List.of(0.57063414, 1.09200067)),
-                Arguments.of(INVERTING, 0.121210593, 0.0159787535, List.of(0.43748733, 0.92643503)),
-                Arguments.of(FLYBACK, 0.161352452, 0.0587075376, List.of(1.92485095, 1.9212944)));
+                Arguments.of("Boost", BOOST, 0.128684919, 0.0200018414, List.of(0.57063414, 1.09200067)),
+                Arguments.of("Inverting buck-boost", INVERTING, 0.121210593, 0.0159787535, List.of(0.43748733, 0.92643503)),
+                Arguments.of("Flyback secondary", FLYBACK, 0.161352452, 0.0587075376, List.of(1.92485095, 1.9212944)));
     }
 
     @ParameterizedTest
     @MethodSource("cases")
-    void rippleOfTheOffTimeConverters(ConverterCurrent current, double peakToPeak, double rms, List<Double> branchRms) {
+    void rippleOfTheOffTimeConverters(String name, ConverterCurrent current, double peakToPeak, double rms, List<Double> branchRms) {
         Bank bank = Banks.of(Banks.branch(1e-4, 0.03, 5e-9), Banks.branch(2e-5, 0.003, 6e-10));
         Ripple ripple = Ripple.of(bank, current, 100);
-        assertThat(ripple.peakToPeakV()).isCloseTo(peakToPeak, withPercentage(0.01));
-        assertThat(ripple.rmsV()).isCloseTo(rms, withPercentage(0.01));
-        assertThat(ripple.branches().get(0).rmsA()).isCloseTo(branchRms.get(0), withPercentage(0.01));
-        assertThat(ripple.branches().get(1).rmsA()).isCloseTo(branchRms.get(1), withPercentage(0.01));
+        Check.that(Topic.RIPPLE, name + " into two branches: ripple, peak to peak")
+                .source(RippleStateSpaceTest.PERIODIC_SOLUTION).expected("V", peakToPeak).relative(1e-4).got(ripple.peakToPeakV());
+        Check.that(Topic.RIPPLE, name + " into two branches: ripple, rms")
+                .source(RippleStateSpaceTest.PERIODIC_SOLUTION).expected("V", rms).relative(1e-4).got(ripple.rmsV());
+        Check.that(Topic.RIPPLE, name + " into two branches: current of each, rms")
+                .source(RippleStateSpaceTest.PERIODIC_SOLUTION).expected("A", branchRms.get(0), branchRms.get(1)).relative(1e-4)
+                .got(ripple.branches().get(0).rmsA(), ripple.branches().get(1).rmsA());
     }
 
-    /** WF-01: rms of a trapezoid lasting the off time, less the square of its mean (from memory); edges of no length to speak of. */
+    /** WF-01: edges of no length to speak of. */
     @Test
     void rmsOfTheBoostIsThatOfATrapezoidLessItsMean() {
         BoostCurrent sharp = new BoostCurrent(5, 12, 10e-6, 400e3, 1, 1, 1e-13);
@@ -48,7 +53,9 @@ class ConverterCurrentTest {
         double first = 1 / off + half;
         double last = 1 / off - half;
         double square = off * (first * first + first * last + last * last) / 3 - 1;
-        assertThat(sharp.waveform().rmsA()).isCloseTo(Math.sqrt(square), withPercentage(1e-4));
+        Check.that(Topic.RIPPLE, "Boost diode current without its mean: rms of a trapezoid, sqrt(D (I1^2 + I1 I2 + I2^2) / 3)")
+                .source(Source.fromMemory("R. W. Erickson, D. Maksimovic, Fundamentals of Power Electronics, appendix on rms values"))
+                .expected("A", Math.sqrt(square)).relative(1e-6).got(sharp.waveform().rmsA());
     }
 
     /** An inductance makes the spike of its L times the rise over the edge. */
@@ -59,7 +66,9 @@ class ConverterCurrentTest {
         double half = 5 * (1 - off) / (10e-6 * 400e3) / 2;
         double up = (1 / off + half) / 15e-9;
         double down = (1 / off - half) / 15e-9;
-        assertThat(ripple.fromInductance().peakToPeakV()).isCloseTo(1e-9 * (up + down), withPercentage(1e-6));
+        Check.that(Topic.RIPPLE, "Spike of 1 nH under the boost's edges of 15 ns, L times the rise over the edge, both edges")
+                .source(Source.fromMemory("circuit theory, v = L di/dt")).expected("V", 1e-9 * (up + down)).relative(1e-8)
+                .got(ripple.fromInductance().peakToPeakV());
     }
 
     @Test
@@ -128,6 +137,8 @@ class ConverterCurrentTest {
         double first = currents.rmsA(1);
         double others = Math.sqrt(currents.rmsA() * currents.rmsA() - first * first);
         assertThat(currents.equivalentA(hz -> hz > 1.5e5 ? 2 : 1)).isCloseTo(Math.hypot(first, others / 2), withPercentage(1e-9));
-        assertThat(first).isCloseTo(8 / (Math.PI * Math.PI) / Math.sqrt(2), withPercentage(1e-7));
+        Check.that(Topic.RIPPLE, "First harmonic of a symmetric triangle of amplitude 1 A: 8 / pi^2, as rms")
+                .source(Source.fromMemory("Fourier series, any textbook")).expected("A", 8 / (Math.PI * Math.PI) / Math.sqrt(2)).relative(1e-9)
+                .got(first);
     }
 }

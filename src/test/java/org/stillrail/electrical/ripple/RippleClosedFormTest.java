@@ -14,9 +14,16 @@ import org.stillrail.electrical.bank.Branch;
 import org.stillrail.electrical.bank.LosslessResonanceException;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.SeriesRlc;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
-/** Ripple where a formula is known. Sources: derivations from the waveform, recomputed on a time grid; from memory. */
+/** Ripple where a formula is known. */
 class RippleClosedFormTest {
+
+    private static final Source TRIANGLE = Source.fromMemory("exact ripple of a triangle in C and ESR, derived piece by piece; recomputed on a time grid");
+    private static final Source STEADY_STATE = Source.fromMemory("steady-state waveforms of a buck, any textbook");
+    private static final Source FOURIER = Source.fromMemory("Fourier integral of a triangle with unequal slopes; recomputed numerically");
 
     /** BR-01 and BR-02: a triangular current through C and ESR. */
     @ParameterizedTest
@@ -30,9 +37,13 @@ class RippleClosedFormTest {
         "1, 1e6,    0.1,  2.2e-05, 0.004,  0.00730919192, 0.00968181818"})
     void capacitanceWithResistance(double dI, double f, double d, double c, double r, double expected, double sum) {
         Ripple ripple = Ripple.of(Banks.of(Banks.branch(c, r, 0)), triangle(dI, f, d), 500);
-        assertThat(ripple.peakToPeakV()).isCloseTo(expected, withPercentage(1e-6));
+        Check.that(Topic.RIPPLE, "Triangle of %s A, %s kHz, D %s in %s uF and %s mohm: ripple, peak to peak"
+                        .formatted(dI, f / 1e3, d, (float) (1e6 * c), 1e3 * r))
+                .source(TRIANGLE).expected("V", expected).relative(1e-8).got(ripple.peakToPeakV());
         assertThat(ripple.peakToPeakV()).isLessThanOrEqualTo(sum * (1 + 1e-9));
-        assertThat(ripple.fromCapacitance().peakToPeakV()).isCloseTo(dI / (8 * f * c), withPercentage(1e-7));
+        Check.that(Topic.RIPPLE, "What the capacitance alone makes of a triangle: dI / (8 f C)")
+                .source(STEADY_STATE).expected("the closed form in seven cases").relative(1e-9)
+                .compare("V", dI / (8 * f * c), ripple.fromCapacitance().peakToPeakV());
         assertThat(ripple.fromResistance().peakToPeakV() + 1).isCloseTo(1 + r * dI, withPercentage(1e-10));
         assertThat(ripple.fromInductance().peakToPeakV()).isZero();
     }
@@ -42,9 +53,11 @@ class RippleClosedFormTest {
     void buckIntoACapacitance() {
         BuckCurrent buck = new BuckCurrent(12, 3.3, 4.7e-6, 500e3, 1);
         Ripple ripple = Ripple.of(Banks.of(Banks.branch(1e-4, 0, 0)), buck, 100);
-        assertThat(ripple.inductorPeakToPeakA()).isCloseTo(1.01808511, withPercentage(1e-6));
+        Check.that(Topic.RIPPLE, "Buck 12 V to 3.3 V, 4.7 uH, 500 kHz: inductor ripple Vo (1 - D) / (L f), peak to peak")
+                .source(STEADY_STATE).expected("A", 1.0180851063829786).relative(1e-9).got(ripple.inductorPeakToPeakA());
         assertThat(buck.waveform().peakToPeakA()).isCloseTo(1.01808511, withPercentage(1e-6));
-        assertThat(ripple.peakToPeakV()).isCloseTo(0.00254521277, withPercentage(1e-6));
+        Check.that(Topic.RIPPLE, "Buck 12 V to 3.3 V, 4.7 uH, 500 kHz into 100 uF: dI / (8 f C), peak to peak")
+                .source(STEADY_STATE).expected("V", 0.0025452127659574466).relative(1e-8).got(ripple.peakToPeakV());
     }
 
     /** BR-04: the step of a series inductance is Ls Vin / L, both one-sided limits counted. */
@@ -52,7 +65,9 @@ class RippleClosedFormTest {
     void seriesInductanceAddsItsStep() {
         BuckCurrent buck = new BuckCurrent(12, 3.3, 4.7e-6, 500e3, 1);
         Ripple ripple = Ripple.of(Banks.of(Banks.branch(1e-4, 0.001, 1e-9)), buck, 100);
-        assertThat(ripple.fromInductance().peakToPeakV()).isCloseTo(0.00255319149, withPercentage(1e-6));
+        Check.that(Topic.RIPPLE, "Step that 1 nH adds where the buck's slope changes: Ls Vin / L")
+                .source(Source.fromMemory("derived from v = L di/dt")).expected("V", 0.0025531914893617024).relative(1e-9)
+                .got(ripple.fromInductance().peakToPeakV());
         assertThat(ripple.peakToPeakV()).isGreaterThan(0.00255319149);
     }
 
@@ -62,7 +77,9 @@ class RippleClosedFormTest {
         Branch branch = new Branch("four", 4, new SeriesRlc(2.2e-5, 0.005, 1e-9), new SeriesPath(0.001, 0), new SeriesPath(0.0005, 0));
         Ripple ripple = Ripple.of(Banks.of(branch), triangle(2, 400e3, 0.3), 100);
         BranchRipple only = ripple.branches().get(0);
-        assertThat(only.rmsA()).isCloseTo(0.577350269, withPercentage(1e-7));
+        Check.that(Topic.RIPPLE, "Triangle of 2 A peak to peak without mean: rms dI / sqrt 12")
+                .source(Source.fromMemory("R. W. Erickson, D. Maksimovic, Fundamentals of Power Electronics, appendix on rms values"))
+                .expected("A", 0.5773502691896257).relative(1e-9).got(only.rmsA());
         assertThat(only.perPartRmsA()).isCloseTo(0.577350269 / 4, withPercentage(1e-7));
         assertThat(only.perPartDissipationW()).isCloseTo(0.005 / 12 * 4 / 16, withPercentage(1e-7));
         assertThat(only.mountingDissipationW()).isCloseTo(4 * 0.001 / 12 * 4 / 16, withPercentage(1e-7));
@@ -75,10 +92,13 @@ class RippleClosedFormTest {
         double[] re = new double[7];
         double[] im = new double[7];
         triangle(1, 1, 0.1).waveform().harmonics(re, im);
-        double[] expected = {0.347888529, 0.165430826, 0.101198222, 0.066918175, 0.0450316372, 0.0297414111, 0.0185874284};
+        double[] amplitude = new double[7];
         for (int i = 0; i < 7; i++) {
-            assertThat(2 * Math.hypot(re[i], im[i])).isCloseTo(expected[i], withPercentage(1e-6));
+            amplitude[i] = 2 * Math.hypot(re[i], im[i]);
         }
+        Check.that(Topic.RIPPLE, "Harmonics 1 to 7 of a triangle of 1 A, D 0.1: dI |sin n pi D| / (n^2 pi^2 D (1 - D))")
+                .source(FOURIER).expected("A", 0.3478885292851923, 0.16543082636050976, 0.10119822155164962, 0.06691817495957171,
+                        0.04503163717437234, 0.029741411093142985, 0.018587428448262177).relative(1e-9).got(amplitude);
     }
 
     /** rms of a voltage that is the resistance times a triangle, and of a square wave made by an inductance. */
@@ -87,9 +107,24 @@ class RippleClosedFormTest {
         double r = 0.01;
         PeriodicCurrent current = triangle(2, 1e5, 0.5);
         double resistive = Ripple.of(Banks.of(Banks.branch(1e9, r, 0)), current, 10).rmsV();
-        assertThat(resistive).isCloseTo(r * 2 / Math.sqrt(12), withPercentage(1e-4));
+        Check.that(Topic.RIPPLE, "rms voltage of a triangle in a resistance, R dI / sqrt 12")
+                .source(STEADY_STATE).expected("V", r * 2 / Math.sqrt(12)).relative(1e-6).got(resistive);
         double inductive = Ripple.of(Banks.of(Banks.branch(1e9, 0, 1e-9)), current, 10).rmsV();
-        assertThat(inductive).isCloseTo(1e-9 * 2 * 2 * 1e5, withPercentage(1e-4));
+        Check.that(Topic.RIPPLE, "rms voltage of a triangle in an inductance: that of a square wave")
+                .source(STEADY_STATE).expected("V", 1e-9 * 2 * 2 * 1e5).relative(1e-6).got(inductive);
+    }
+
+    /** WF-05: from the first harmonic alone the ripple of a capacitance would come out 32 / pi^3 times too high. */
+    @Test
+    void firstHarmonicAloneOverstatesTheRipple() {
+        Ripple ripple = Ripple.of(Banks.of(Banks.branch(1e-5, 0, 0)), triangle(1, 1e6, 0.5), 100);
+        double[] re = new double[1];
+        double[] im = new double[1];
+        triangle(1, 1e6, 0.5).waveform().harmonics(re, im);
+        double first = 2 * 2 * Math.hypot(re[0], im[0]) / (2 * Math.PI * 1e6 * 1e-5);
+        Check.that(Topic.RIPPLE, "Ripple of the first harmonic alone over the exact one, pure C at D = 0.5: 32 / pi^3")
+                .source(Source.fromMemory("Fourier series, derived")).expected("", 1.0320491018623839).relative(1e-8)
+                .got(first / ripple.peakToPeakV());
     }
 
     @Test
@@ -116,7 +151,9 @@ class RippleClosedFormTest {
                 double inside = shifted < 0 ? shifted + period : shifted;
                 sum += one.current(one.pieceAt(inside), inside);
             }
-            assertThat(all.current(all.pieceAt(t), t)).isCloseTo(sum, within(1e-9));
+            Check.that(Topic.RIPPLE, "Interleaved phases: sum of shifted single-phase triangles, 2 to 5 phases")
+                    .source(Source.independent("added up point by point in the test")).expected("the same current at 97 instants in five cases").absolute(1e-9)
+                    .compare("A", sum, all.current(all.pieceAt(t), t));
         }
     }
 

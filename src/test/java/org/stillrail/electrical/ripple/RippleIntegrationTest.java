@@ -1,8 +1,5 @@
 package org.stillrail.electrical.ripple;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.data.Percentage.withPercentage;
-
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
@@ -11,6 +8,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Banks;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /**
  * Ripple against an integration in time of two R-L-C branches, which shares nothing with the sum over harmonics: the node
@@ -18,6 +18,7 @@ import org.stillrail.electrical.bank.Banks;
  */
 class RippleIntegrationTest {
 
+    private static final Source INTEGRATION = Source.independent("node equations integrated by a Runge-Kutta of order 8 (Hipparchus, Dormand-Prince), last of 120 periods");
     private static final double C1 = 1e-4;
     private static final double R1 = 0.03;
     private static final double L1 = 3e-9;
@@ -36,10 +37,12 @@ class RippleIntegrationTest {
         BuckCurrent buck = new BuckCurrent(12, outputV, 1.5e-6, 400e3, phases);
         Ripple ripple = Ripple.of(bank, buck, 2000);
         double[] expected = integrate(buck.waveform(), l2);
-        assertThat(ripple.peakToPeakV()).isCloseTo(expected[0], withPercentage(0.02));
-        assertThat(ripple.rmsV()).isCloseTo(expected[1], withPercentage(0.05));
-        assertThat(ripple.branches().get(0).rmsA()).isCloseTo(expected[2], withPercentage(0.05));
-        assertThat(ripple.branches().get(1).rmsA()).isCloseTo(expected[3], withPercentage(0.05));
+        String name = "Buck of %d phases, 12 V to %s V, into two R-L-C branches (second %s nH)".formatted(phases, outputV, (float) (1e9 * l2));
+        Check.that(Topic.RIPPLE, name + ": ripple, peak to peak").source(INTEGRATION).expected("V", expected[0]).relative(2e-4)
+                .got(ripple.peakToPeakV());
+        Check.that(Topic.RIPPLE, name + ": ripple, rms").source(INTEGRATION).expected("V", expected[1]).relative(5e-4).got(ripple.rmsV());
+        Check.that(Topic.RIPPLE, name + ": current of each branch, rms").source(INTEGRATION).expected("A", expected[2], expected[3]).relative(5e-4)
+                .got(ripple.branches().get(0).rmsA(), ripple.branches().get(1).rmsA());
     }
 
     @ParameterizedTest
@@ -50,8 +53,10 @@ class RippleIntegrationTest {
         Bank bank = Banks.of(Banks.branch(C1, R1, L1), Banks.branch(C2, R2, l2));
         Ripple ripple = Ripple.of(bank, current, 2000);
         double[] expected = integrate(current.waveform(), l2);
-        assertThat(ripple.peakToPeakV()).isCloseTo(expected[0], withPercentage(0.02));
-        assertThat(ripple.rmsV()).isCloseTo(expected[1], withPercentage(0.05));
+        String name = "Current with edges of 20 ns and 30 ns into two R-L-C branches (second %s nH)".formatted((float) (1e9 * l2));
+        Check.that(Topic.RIPPLE, name + ": ripple, peak to peak").source(INTEGRATION).expected("V", expected[0]).relative(2e-4)
+                .got(ripple.peakToPeakV());
+        Check.that(Topic.RIPPLE, name + ": ripple, rms").source(INTEGRATION).expected("V", expected[1]).relative(5e-4).got(ripple.rmsV());
     }
 
     /** Peak-to-peak V, rms V, rms A of both branches, over the last period. States: i1, v1, v2 (i2 = i - i1). */

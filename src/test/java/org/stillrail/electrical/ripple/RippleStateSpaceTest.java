@@ -14,13 +14,19 @@ import org.stillrail.electrical.bank.Banks;
 import org.stillrail.electrical.bank.Branch;
 import org.stillrail.electrical.capacitor.TableModel;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /**
  * Ripple against the exact periodic solution of the network's state equations. The expected values were made in Python:
  * matrix exponential of each straight piece with the current and its slope as two more states, the periodic state by least
- * squares, then 40 000 points a period with both ends of every piece. It shares nothing with the sum over harmonics.
+ * squares, then both ends of every piece among the points. It shares nothing with the sum over harmonics.
  */
 class RippleStateSpaceTest {
+
+    static final Source PERIODIC_SOLUTION =
+            Source.independent("exact periodic solution of the state equations in Python: matrix exponential of each straight piece, 40 000 points a period");
 
     private static final Bank RINGING_FAR_ABOVE = Banks.of(
             Banks.branch(2.2e-4, 0.05, 5e-9), Banks.branch(1e-5, 0.002, 6e-10), Banks.branch(1e-7, 1e-4, 3e-10));
@@ -54,11 +60,13 @@ class RippleStateSpaceTest {
     @MethodSource("cases")
     void periodicSolution(String name, Bank bank, PeriodicCurrent current, double peakToPeak, double rms, List<Double> branchRms) {
         Ripple ripple = Ripple.of(bank, current, 500);
-        assertThat(ripple.peakToPeakV()).isCloseTo(peakToPeak, withPercentage(0.01));
-        assertThat(ripple.rmsV()).isCloseTo(rms, withPercentage(0.005));
-        for (int i = 0; i < branchRms.size(); i++) {
-            assertThat(ripple.branches().get(i).rmsA()).isCloseTo(branchRms.get(i), withPercentage(0.005));
-        }
+        Check.that(Topic.RIPPLE, "Several branches, " + name + ": ripple, peak to peak")
+                .source(PERIODIC_SOLUTION).expected("V", peakToPeak).relative(1e-4).got(ripple.peakToPeakV());
+        Check.that(Topic.RIPPLE, "Several branches, " + name + ": ripple, rms")
+                .source(PERIODIC_SOLUTION).expected("V", rms).relative(5e-5).got(ripple.rmsV());
+        Check.that(Topic.RIPPLE, "Several branches, " + name + ": current of each, rms")
+                .source(PERIODIC_SOLUTION).expected("A", branchRms.stream().mapToDouble(Double::doubleValue).toArray()).relative(5e-5)
+                .got(ripple.branches().stream().mapToDouble(BranchRipple::rmsA).toArray());
         assertThat(Ripple.quickPeakToPeakV(bank, current)).isCloseTo(peakToPeak, withPercentage(0.3));
     }
 
@@ -68,7 +76,8 @@ class RippleStateSpaceTest {
     void tablesOfTheSameBranches(String name, Bank bank, PeriodicCurrent current, double peakToPeak, double rms, List<Double> branchRms) {
         Bank tables = new Bank(bank.branches().stream().map(RippleStateSpaceTest::asTable).toList());
         Ripple ripple = Ripple.of(tables, current, 500);
-        assertThat(ripple.peakToPeakV()).isCloseTo(peakToPeak, withPercentage(0.1));
+        Check.that(Topic.RIPPLE, "The same branches as tables of 200 points a decade, " + name + ": ripple, peak to peak")
+                .source(PERIODIC_SOLUTION).expected("V", peakToPeak).relative(1e-3).got(ripple.peakToPeakV());
         assertThat(ripple.rmsV()).isCloseTo(rms, withPercentage(0.1));
         assertThat(ripple.branches().get(1).rmsA()).isCloseTo(branchRms.get(1), withPercentage(0.1));
         assertThat(ripple.warnings()).isEmpty();

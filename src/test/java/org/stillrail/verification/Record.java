@@ -1,0 +1,18 @@
+package org.stillrail.verification;
+
+import java.util.Comparator;
+
+/** One passed check, in words; {@code share} is its error as a multiple of the tolerance. */
+record Record(Topic topic, String testClass, String subject, Source source, String expected, String got, String tolerance, double share) {
+
+    static final Comparator<Record> IN_ORDER = Comparator.comparing(Record::topic).thenComparing(Record::testClass)
+            .thenComparing(Record::subject).thenComparing(Record::expected);
+
+    boolean sameCheck(Record other) {
+        return IN_ORDER.compare(this, other) == 0;
+    }
+
+    Record worse(Record other) {
+        return other.share > share ? other : this;
+    }
+}
