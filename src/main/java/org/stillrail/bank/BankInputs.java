@@ -24,14 +24,22 @@ public class BankInputs {
     private final PartModels models;
     private final Projects projects;
     private final Settings settings;
+    private final FrozenInputs frozen;
 
-    BankInputs(Library library, PartModels models, Projects projects, Settings settings) {
+    BankInputs(Library library, PartModels models, Projects projects, Settings settings, FrozenInputs frozen) {
+        this.frozen = frozen;
         this.library = library;
         this.models = models;
         this.projects = projects;
         this.settings = settings;
     }
 
+    /** For what leaves the program or is kept: as it was frozen, where the revision was submitted; else of today. */
+    public RecordedInput ofRecord(Bank bank) {
+        return frozen.of(bank).map(input -> new RecordedInput(input, true)).orElseGet(() -> new RecordedInput(of(bank.document()), false));
+    }
+
+    /** With the library and the team's settings of today. */
     public EvaluationInput of(BankDocument document) {
         List<BranchInput> branches = document.branches().stream().map(branch -> branch(branch).withPlace(branch.node(),
                 branch.mountingOrigin() == null ? null : branch.mountingOrigin().words())).toList();

@@ -14,6 +14,7 @@ import org.springframework.security.core.AuthenticationException;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
 import org.springframework.web.multipart.MultipartException;
+import org.stillrail.web.NoAnswerException;
 
 /** Refusals of this API as problem documents (RFC 9457). */
 @RestControllerAdvice(basePackageClasses = CalculationController.class)

@@ -10,6 +10,7 @@ import org.stillrail.electrical.fit.FitDidNotConvergeException;
 import org.stillrail.electrical.fit.FitSettings;
 import org.stillrail.electrical.fit.RationalFit;
 import org.stillrail.electrical.fit.VectorFitting;
+import org.stillrail.web.Computing;
 
 /** A rational function for a table. */
 @Component

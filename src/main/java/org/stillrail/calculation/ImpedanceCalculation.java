@@ -10,6 +10,7 @@ import org.stillrail.electrical.bank.LosslessResonanceException;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.Extremum;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.web.Computing;
 
 /** Impedance of a bank and its branches, current shares and extrema. */
 @Component

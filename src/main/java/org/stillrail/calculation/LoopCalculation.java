@@ -9,6 +9,7 @@ import org.stillrail.electrical.converter.Compensator;
 import org.stillrail.electrical.converter.Loop;
 import org.stillrail.electrical.converter.LoopResult;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.web.Computing;
 
 /** Loop gain, margins and closed-loop output impedance of a converter on a bank. */
 @Component

@@ -8,6 +8,7 @@ import org.stillrail.electrical.ripple.BuckCurrent;
 import org.stillrail.electrical.ripple.PeriodicCurrent;
 import org.stillrail.electrical.ripple.PiecewiseLinearCurrent;
 import org.stillrail.electrical.ripple.Ripple;
+import org.stillrail.web.Computing;
 
 /** The steady-state ripple of a bank under a periodic current. */
 @Component

@@ -13,6 +13,8 @@ import org.stillrail.electrical.step.StepBudgetException;
 import org.stillrail.electrical.step.StepRefusedException;
 import org.stillrail.electrical.step.StepRequest;
 import org.stillrail.electrical.step.StepResult;
+import org.stillrail.web.Computing;
+import org.stillrail.web.NoAnswerException;
 
 /** The response of a bank, with its converter or alone, to a load step. */
 @Component

@@ -16,6 +16,7 @@ import org.stillrail.sweepfile.ReadOptions;
 import org.stillrail.sweepfile.ReadSweep;
 import org.stillrail.sweepfile.SweepFileException;
 import org.stillrail.sweepfile.SweepReader;
+import org.stillrail.web.Computing;
 
 /** From an uploaded file to an impedance. */
 @Component

@@ -20,9 +20,19 @@ public final class Csv {
 
     /** @param rows of Strings and Numbers; null is an empty cell */
     public static String write(List<String> heading, List<? extends List<?>> rows) {
+        return write(List.of(), heading, rows);
+    }
+
+    /**
+     * With lines before the heading that say where the numbers come from, each behind a hash mark.
+     *
+     * @param comments sentences; what would break a line is a blank in them
+     */
+    public static String write(List<String> comments, List<String> heading, List<? extends List<?>> rows) {
         StringWriter text = new StringWriter();
+        comments.forEach(comment -> text.append("# ").append(comment.replaceAll("[\\p{Cntrl}\u2028\u2029]+", " ").strip()).append("\r\n"));
         try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
-            printer.printRecord(heading);
+            printer.printRecord(heading.stream().map(Csv::defused).toList());
             for (List<?> row : rows) {
                 for (Object cell : row) {
                     printer.print(cell instanceof String words ? defused(words) : cell);

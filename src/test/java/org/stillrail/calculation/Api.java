@@ -17,6 +17,7 @@ import org.springframework.test.web.servlet.RequestBuilder;
 import org.springframework.test.web.servlet.setup.MockMvcBuilders;
 import org.stillrail.electrical.capacitor.OperatingPoint;
 import org.stillrail.electrical.capacitor.SeriesRlc;
+import org.stillrail.web.Computing;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 

@@ -16,6 +16,8 @@ import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Branch;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.SeriesRlc;
+import org.stillrail.web.Computing;
+import org.stillrail.web.NoAnswerException;
 
 /** The time that a call may compute: work is really ended, and the answer is a 503 in words. */
 class ComputingTest {

@@ -31,7 +31,7 @@ public record Characteristics(
     public static final Characteristics NONE = new Characteristics(null, null, null, null, null, null);
 
     /** The ESR of a part without a curve of its own is scaled where ESR is mostly stated. */
-    private static final double USUAL_RESISTANCE_HZ = 100e3;
+    public static final double USUAL_RESISTANCE_HZ = 100e3;
 
     /** K: the capacitance at a point over that of the same part without bias, at 25 degC and the referee age. */
     public double capacitanceShare(OperatingPoint point, Band.Bound bound) {

@@ -12,6 +12,7 @@ import org.stillrail.electrical.ripple.BoostCurrent;
 import org.stillrail.electrical.ripple.BuckCurrent;
 import org.stillrail.electrical.ripple.ConverterCurrent;
 import org.stillrail.electrical.ripple.InvertingCurrent;
+import org.stillrail.electrical.spread.Axis;
 import org.stillrail.electrical.spread.BranchCorner;
 import org.stillrail.electrical.spread.BranchSpread;
 import org.stillrail.electrical.spread.Corners;
@@ -36,9 +37,19 @@ public record Corner(String name, SpreadCorner conditions, List<BentPart> parts,
         if (input.branches().isEmpty()) {
             throw new IllegalArgumentException("A bank needs at least one branch");
         }
-        RailFigures rail = input.rail();
-        List<BranchSpread> spreads = input.branches().stream().map(branch -> spread(branch, rail)).toList();
-        return Corners.of(RailSpread.of(rail, null), spreads).corners().stream().map(corner -> of(corner, input)).toList();
+        return Corners.of(RailSpread.of(input.rail(), null), spreads(input)).corners().stream().map(corner -> of(corner, input)).toList();
+    }
+
+    /** Where random banks stand, see {@link Corners#surroundings}. */
+    static Corner surroundings(EvaluationInput input, Axis ambient, boolean old, Axis inputVoltage) {
+        if (input.branches().isEmpty()) {
+            throw new IllegalArgumentException("A bank needs at least one branch");
+        }
+        return of(Corners.surroundings(RailSpread.of(input.rail(), null), spreads(input), ambient, old, inputVoltage), input);
+    }
+
+    private static List<BranchSpread> spreads(EvaluationInput input) {
+        return input.branches().stream().map(branch -> spread(branch, input.rail())).toList();
     }
 
     private static Corner of(SpreadCorner conditions, EvaluationInput input) {

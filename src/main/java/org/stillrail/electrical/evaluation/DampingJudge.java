@@ -57,13 +57,13 @@ final class DampingJudge implements Judge {
         double peakMargin = (largestPeak - band.sensitivityPeak()) / largestPeak;
         boolean rings = band.worstRing() != null && (LARGEST_Q - band.worstRing().qualityFactor()) / LARGEST_Q < peakMargin;
         Verdict verdict = rings ? ring(figures.bank(), band, corner) : peak(figures.bank(), band, corner);
-        Integer unbounded = verdict.met() ? withoutLeastResistance(figures.bank(), band.crossoverHz()) : null;
+        Integer unbounded = verdict.met() ? withoutLeastResistance(branches, figures.bank(), band.crossoverHz()) : null;
         return unbounded == null ? verdict : form.unknown(verdict.limit(), corner, "No smallest ESR is known of "
                 + Carrier.name(figures.bank(), unbounded) + ", so nobody can say how little it may damp");
     }
 
     /** The first branch with a share in the current at the crossover whose smallest ESR is not known, or null. */
-    private Integer withoutLeastResistance(Bank bank, double crossoverHz) {
+    static Integer withoutLeastResistance(List<BranchInput> branches, Bank bank, double crossoverHz) {
         for (int k = 0; k < branches.size(); k++) {
             if (branches.get(k).part().leastResistance() == null && Carrier.share(bank, k, crossoverHz) > SHARE_THAT_COUNTS) {
                 return k;

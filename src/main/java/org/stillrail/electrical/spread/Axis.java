@@ -1,7 +1,7 @@
 package org.stillrail.electrical.spread;
 
 /** Where on one axis of a corner: at the least, at nominal or at the most. */
-enum Axis {
+public enum Axis {
     LOW, NOMINAL, HIGH;
 
     double of(double low, double nominal, double high) {

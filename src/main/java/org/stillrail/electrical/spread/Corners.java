@@ -2,6 +2,8 @@ package org.stillrail.electrical.spread;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.stillrail.electrical.capacitor.Band;
+import org.stillrail.electrical.capacitor.PlaceInBand;
 
 /**
  * The corners that a bank is looked at under: a bounded, named list that is always the same for the same input, the nominal one
@@ -37,6 +39,24 @@ public record Corners(List<SpreadCorner> corners, boolean leastEsrKnown, List<St
             }
         }
         return new Corners(corners, branches.stream().allMatch(branch -> branch.leastResistance() != null), notes(rail, branches));
+    }
+
+    /**
+     * The surroundings that random banks stand in: each part at the middle of its band, its capacitance at nominal where a tolerance
+     * is known, else as modelled.
+     *
+     * @param old whether the rail's life is over, with the parts' drift to the end of life
+     */
+    public static SpreadCorner surroundings(RailSpread rail, List<BranchSpread> branches, Axis ambient, boolean old, Axis input) {
+        Conditions conditions = Conditions.nominal("surroundings").warmth(ambient).input(input);
+        SpreadCorner corner = (old ? conditions.grownOld() : conditions).corner(rail, branches);
+        List<BranchCorner> centred = new ArrayList<>();
+        for (int k = 0; k < branches.size(); k++) {
+            Double deviation = branches.get(k).leastDeviation() == null ? null : (Double) 0.0;
+            centred.add(new BranchCorner(corner.branches().get(k).point(), new PlaceInBand(deviation, 1, Band.Bound.TYPICAL, old)));
+        }
+        return new SpreadCorner(corner.name(), centred, corner.inductanceFactor(), corner.switchingFactor(), corner.outputV(), corner.inputV(),
+                corner.ambientC());
     }
 
     private static List<Conditions> all(List<BranchSpread> branches) {

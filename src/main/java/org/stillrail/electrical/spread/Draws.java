@@ -34,8 +34,8 @@ final class Draws {
 
     Draws(RandomBank bank) {
         this.bank = bank;
-        this.basis = RippleBasis.of(extremes(bank), bank.current());
-        this.grid = basis.frequencies();
+        this.basis = bank.current() == null ? null : RippleBasis.of(extremes(bank), bank.current());
+        this.grid = basis == null ? FrequencyGrid.of(bank.switchingHz()) : basis.frequencies();
         this.readAt = FrequencyGrid.of(distinct(bank.crossoverHz(), bank.switchingHz()));
         int m = bank.branches().size();
         this.resistance = new double[m][grid.size()];
@@ -96,8 +96,9 @@ final class Draws {
         return Math.max(0, Math.min(stated, floor));
     }
 
+    /** 0 where the ripple is not modelled. */
     double rippleError() {
-        return basis.relativeError();
+        return basis == null ? 0 : basis.relativeError();
     }
 
     /** Puts the figures of one draw in the order of {@link RandomFigure} at an index of each array. */
@@ -120,18 +121,39 @@ final class Draws {
             elastance[k] = (1 / share - 1) / (2 * Math.PI * branch.capacitanceF() * branch.branch().count());
             added[k] = r / parts * seriesOhm[k] / branch.branch().count();
         }
-        double inductorFactor = 1 + bank.inductance().at(random.uniform(variables));
+        double[] drawn = figures(elastance, added, 1 + bank.inductance().at(random.uniform(variables)));
+        for (int figure = 0; figure < drawn.length; figure++) {
+            figures[figure][index] = drawn[figure];
+        }
+    }
+
+    /** The figures where nothing strays, in the order of {@link RandomFigure}. */
+    double[] nominal() {
+        int m = bank.branches().size();
+        return figures(new double[m], new double[m], 1);
+    }
+
+    /** In the order of {@link RandomFigure}; the ripple is not a number where it is not modelled. */
+    private double[] figures(double[] elastance, double[] added, double inductorFactor) {
+        double[] figures = new double[RandomFigure.values().length];
+        figures[RandomFigure.RIPPLE.ordinal()] = basis == null ? Double.NaN : rippleV(elastance, added) / inductorFactor;
+        double[] re = new double[readAt.size()];
+        double[] im = new double[readAt.size()];
+        parallel(readAt, readResistance, readReactance, elastance, added, re, im);
+        int crossover = bank.crossoverHz() == readAt.startHz() ? 0 : 1;
+        int switching = bank.switchingHz() == readAt.startHz() ? 0 : 1;
+        figures[RandomFigure.ESR_AT_CROSSOVER.ordinal()] = re[crossover];
+        figures[RandomFigure.IMPEDANCE_AT_CROSSOVER.ordinal()] = Math.hypot(re[crossover], im[crossover]);
+        figures[RandomFigure.ESR_AT_SWITCHING.ordinal()] = re[switching];
+        figures[RandomFigure.IMPEDANCE_AT_SWITCHING.ordinal()] = Math.hypot(re[switching], im[switching]);
+        return figures;
+    }
+
+    private double rippleV(double[] elastance, double[] added) {
         double[] re = new double[grid.size()];
         double[] im = new double[grid.size()];
         parallel(grid, resistance, reactance, elastance, added, re, im);
-        figures[RandomFigure.RIPPLE.ordinal()][index] = basis.peakToPeakV(re, im, inductanceH) / inductorFactor;
-        double[] readRe = new double[readAt.size()];
-        double[] readIm = new double[readAt.size()];
-        parallel(readAt, readResistance, readReactance, elastance, added, readRe, readIm);
-        int crossover = bank.crossoverHz() == readAt.startHz() ? 0 : 1;
-        int switching = bank.switchingHz() == readAt.startHz() ? 0 : 1;
-        figures[RandomFigure.ESR_AT_CROSSOVER.ordinal()][index] = readRe[crossover];
-        figures[RandomFigure.IMPEDANCE_AT_SWITCHING.ordinal()][index] = Math.hypot(readRe[switching], readIm[switching]);
+        return basis.peakToPeakV(re, im, inductanceH);
     }
 
     private static void parallel(

@@ -6,17 +6,24 @@ import java.util.Arrays;
 public final class FigureSpread {
 
     private final RandomFigure figure;
+    private final double nominal;
     private final double[] sorted;
 
     /** @param values copied */
-    FigureSpread(RandomFigure figure, double[] values) {
+    FigureSpread(RandomFigure figure, double nominal, double[] values) {
         this.figure = figure;
+        this.nominal = nominal;
         this.sorted = values.clone();
         Arrays.sort(sorted);
     }
 
     public RandomFigure figure() {
         return figure;
+    }
+
+    /** The figure where nothing strays. */
+    public double nominal() {
+        return nominal;
     }
 
     public int runs() {

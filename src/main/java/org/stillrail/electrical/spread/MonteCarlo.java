@@ -2,7 +2,6 @@ package org.stillrail.electrical.spread;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
@@ -15,14 +14,13 @@ import org.stillrail.electrical.Interruption;
  * Many random banks and how their figures are spread. The same seed gives the same result on any number of threads, for every draw depends
  * on the seed and its own number only.
  *
- * @param figures     in the order of {@link RandomFigure}
+ * @param figures     in the order of {@link RandomFigure}; without the ripple where it is not modelled
  * @param yields      one for each limit, in their order
  * @param together    the share of banks that keep all limits; null without a limit
  * @param rippleError upper bound of what the quick ripple leaves out, as a share of the ripple
- * @param notes       what was assumed, in sentences
  */
 public record MonteCarlo(
-        long seed, int runs, List<FigureSpread> figures, List<LimitYield> yields, Yield together, double rippleError, List<String> notes) {
+        long seed, int runs, List<FigureSpread> figures, List<LimitYield> yields, Yield together, double rippleError) {
 
     public static final int MOST_RUNS = 200_000;
     private static final int MOST_THREADS = 64;
@@ -31,7 +29,6 @@ public record MonteCarlo(
     public MonteCarlo {
         figures = List.copyOf(figures);
         yields = List.copyOf(yields);
-        notes = List.copyOf(notes);
     }
 
     /**
@@ -46,6 +43,9 @@ public record MonteCarlo(
         if (threads < 1 || threads > MOST_THREADS) {
             throw new IllegalArgumentException("threads must be 1 to " + MOST_THREADS + ", not " + threads);
         }
+        if (bank.current() == null && limits.stream().anyMatch(limit -> limit.figure() == RandomFigure.RIPPLE)) {
+            throw new IllegalArgumentException("limits must not hold the ripple of a bank without a current");
+        }
         Draws draws = new Draws(bank);
         double[][] values = new double[RandomFigure.values().length][runs];
         if (threads == 1) {
@@ -53,12 +53,14 @@ public record MonteCarlo(
         } else {
             runOn(threads, draws, seed, runs, values);
         }
+        double[] nominal = draws.nominal();
         List<FigureSpread> figures = new ArrayList<>();
         for (RandomFigure figure : RandomFigure.values()) {
-            figures.add(new FigureSpread(figure, values[figure.ordinal()]));
+            if (figure != RandomFigure.RIPPLE || bank.current() != null) {
+                figures.add(new FigureSpread(figure, nominal[figure.ordinal()], values[figure.ordinal()]));
+            }
         }
-        return new MonteCarlo(seed, runs, figures, yields(limits, values, runs), together(limits, values, runs), draws.rippleError(),
-                notes(bank));
+        return new MonteCarlo(seed, runs, figures, yields(limits, values, runs), together(limits, values, runs), draws.rippleError());
     }
 
     private static void run(Draws draws, long seed, int from, int to, double[][] values) {
@@ -121,23 +123,9 @@ public record MonteCarlo(
         return Yield.of(kept, runs);
     }
 
-    private static List<String> notes(RandomBank bank) {
-        List<String> notes = new ArrayList<>();
-        notes.add(bank.lots() ? "All parts of a branch stray together, as from one lot."
-                : "Each part strays by itself; a branch strays by the mean of its parts.");
-        for (RandomBranch branch : bank.branches()) {
-            notes.add("Branch '" + branch.branch().label() + "': capacitance " + words(branch.capacitance()) + ", ESR "
-                    + words(branch.resistance()) + "; ESL as it is.");
-        }
-        return notes;
-    }
-
-    private static String words(Tolerance tolerance) {
-        return tolerance.least() == tolerance.most() ? "fixed"
-                : tolerance.shape().name().toLowerCase(Locale.ROOT) + " from " + tolerance.least() + " to " + tolerance.most();
-    }
-
+    /** @throws IllegalArgumentException for the ripple where it is not modelled */
     public FigureSpread figure(RandomFigure figure) {
-        return figures.get(figure.ordinal());
+        return figures.stream().filter(each -> each.figure() == figure).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(figure.label() + " is not modelled"));
     }
 }

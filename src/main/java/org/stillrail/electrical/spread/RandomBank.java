@@ -11,10 +11,10 @@ import org.stillrail.electrical.ripple.PeriodicCurrent;
  *
  * @param lots        whether all parts of a branch come from one lot and stray together, the cautious choice; else each strays by
  *                    itself and the branch by their mean
- * @param current     at the nominal inductance
+ * @param current     at the nominal inductance; null where it is not modelled, which leaves out the ripple
  * @param inductance  of the inductor; the ripple current goes with its inverse
- * @param crossoverHz where the ESR is read
- * @param switchingHz where |Z| is read
+ * @param crossoverHz where ESR and |Z| are read
+ * @param switchingHz likewise
  */
 public record RandomBank(
         List<RandomBranch> branches, boolean lots, PeriodicCurrent current, Tolerance inductance, double crossoverHz, double switchingHz) {
@@ -24,7 +24,6 @@ public record RandomBank(
         if (branches.isEmpty()) {
             throw new IllegalArgumentException("A bank needs at least one branch");
         }
-        Objects.requireNonNull(current, "current");
         Objects.requireNonNull(inductance, "inductance");
         Require.positive("crossoverHz", crossoverHz);
         Require.positive("switchingHz", switchingHz);

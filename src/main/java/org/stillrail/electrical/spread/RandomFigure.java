@@ -4,8 +4,10 @@ package org.stillrail.electrical.spread;
 public enum RandomFigure {
 
     RIPPLE("Ripple, peak to peak", "V"),
-    ESR_AT_CROSSOVER("ESR at crossover", "Ω"),
-    IMPEDANCE_AT_SWITCHING("|Z| at switching", "Ω");
+    ESR_AT_CROSSOVER("ESR at crossover", "ohm"),
+    IMPEDANCE_AT_CROSSOVER("|Z| at crossover", "ohm"),
+    ESR_AT_SWITCHING("ESR at switching", "ohm"),
+    IMPEDANCE_AT_SWITCHING("|Z| at switching", "ohm");
 
     private final String label;
     private final String unit;

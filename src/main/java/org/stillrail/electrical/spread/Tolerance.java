@@ -13,8 +13,14 @@ public record Tolerance(double least, double most, Shape shape) {
         /** All alike: the cautious choice where nothing is known. Its sigma is the half width over the root of 3. */
         UNIFORM,
         /** The middle most of all, falling in straight lines to nothing at both bounds. Its sigma is the half width over the root of 6. */
-        TRIANGULAR
+        TRIANGULAR,
+        /** A bell whose sigma is a third of the half width, cut off at both bounds: as where production is centred and sorted. */
+        NORMAL
     }
+
+    private static final double SIGMAS = 3;
+    /** Chance of a standard normal variable below -3. */
+    private static final double CUT_OFF = 0.0013498980316300946;
 
     public static final Tolerance NONE = new Tolerance(0, 0, Shape.UNIFORM);
 
@@ -41,6 +47,7 @@ public record Tolerance(double least, double most, Shape shape) {
         double place = switch (shape) {
             case UNIFORM -> u;
             case TRIANGULAR -> u < 0.5 ? Math.sqrt(u / 2) : 1 - Math.sqrt((1 - u) / 2);
+            case NORMAL -> (1 + NormalQuantile.of(CUT_OFF + u * (1 - 2 * CUT_OFF)) / SIGMAS) / 2;
         };
         return least + (most - least) * place;
     }

@@ -60,7 +60,7 @@ class MonteCarloTest {
         List<RandomLimit> limits = List.of(new RandomLimit(RandomFigure.RIPPLE, Bound.AT_MOST, 0.012));
         MonteCarlo one = MonteCarlo.of(threeBranches(), limits, 301, 42, 1);
         MonteCarlo many = MonteCarlo.of(threeBranches(), limits, 301, 42, threads);
-        for (int i = 0; i < 3; i++) {
+        for (int i = 0; i < RandomFigure.values().length; i++) {
             assertThat(values(many).get(i)).containsExactly(values(one).get(i));
         }
         assertThat(many.together()).isEqualTo(one.together());
@@ -80,7 +80,7 @@ class MonteCarloTest {
         Draws draws = new Draws(bank);
         assertThat(draws.rippleError()).isLessThan(1e-3);
         int runs = 40;
-        double[][] quick = new double[3][runs];
+        double[][] quick = new double[RandomFigure.values().length][runs];
         for (int i = 0; i < runs; i++) {
             draws.draw(9, i, quick);
             CounterRandom random = new CounterRandom(9, i);
@@ -94,9 +94,12 @@ class MonteCarloTest {
             Bank whole = new Bank(branches);
             double l = 4.7e-6 * (1 + bank.inductance().at(random.uniform(variable)));
             double ripple = Ripple.of(whole, new BuckCurrent(12, 3.3, l, 300e3, 1), 10).peakToPeakV();
-            assertThat(quick[0][i]).isCloseTo(ripple, withPercentage(100 * draws.rippleError()));
-            assertThat(quick[1][i]).isCloseTo(whole.at(30e3).resistanceOhm(), withPercentage(1e-7));
-            assertThat(quick[2][i]).isCloseTo(Math.sqrt(whole.at(300e3).squaredMagnitude()), withPercentage(1e-7));
+            assertThat(quick[RandomFigure.RIPPLE.ordinal()][i]).isCloseTo(ripple, withPercentage(100 * draws.rippleError()));
+            double[] read = {whole.at(30e3).resistanceOhm(), Math.sqrt(whole.at(30e3).squaredMagnitude()),
+                whole.at(300e3).resistanceOhm(), Math.sqrt(whole.at(300e3).squaredMagnitude())};
+            for (int k = 0; k < read.length; k++) {
+                assertThat(quick[RandomFigure.ESR_AT_CROSSOVER.ordinal() + k][i]).isCloseTo(read[k], withPercentage(1e-7));
+            }
         }
     }
 
@@ -164,6 +167,31 @@ class MonteCarloTest {
         FigureSpread ripple = MonteCarlo.of(bank, List.of(), 2000, 1, 1).figure(RandomFigure.RIPPLE);
         assertThat(ripple.least()).isBetween(nominal / 1.2, nominal / 1.19);
         assertThat(ripple.most()).isBetween(nominal / 0.81, nominal / 0.8 * 1.001);
+    }
+
+    /** Nothing strays in the nominal figures, and every one of them lies inside what the draws reach. */
+    @Test
+    void nominalFiguresAreThoseOfTheBankWhereNothingStrays() {
+        MonteCarlo result = MonteCarlo.of(threeBranches(), List.of(), 2000, 5, 2);
+        Bank bank = threeBranches().nominal();
+        assertThat(result.figure(RandomFigure.RIPPLE).nominal()).isCloseTo(Ripple.of(bank, BUCK, 10).peakToPeakV(), withPercentage(0.1));
+        assertThat(result.figure(RandomFigure.ESR_AT_SWITCHING).nominal()).isCloseTo(bank.at(300e3).resistanceOhm(), withPercentage(1e-7));
+        for (FigureSpread spread : result.figures()) {
+            assertThat(spread.nominal()).isBetween(spread.least(), spread.most());
+        }
+    }
+
+    @Test
+    void withoutACurrentThereIsNoRippleAndNoLimitOnIt() {
+        RandomBank with = threeBranches();
+        RandomBank bank = new RandomBank(with.branches(), true, null, Tolerance.NONE, 30e3, 300e3);
+        MonteCarlo result = MonteCarlo.of(bank, List.of(), 10, 1, 1);
+        assertThat(result.figures()).extracting(FigureSpread::figure).containsExactly(RandomFigure.ESR_AT_CROSSOVER,
+                RandomFigure.IMPEDANCE_AT_CROSSOVER, RandomFigure.ESR_AT_SWITCHING, RandomFigure.IMPEDANCE_AT_SWITCHING);
+        assertThat(values(result).get(3)).containsExactly(
+                MonteCarlo.of(with, List.of(), 10, 1, 1).figure(RandomFigure.IMPEDANCE_AT_SWITCHING).values());
+        assertThatThrownBy(() -> MonteCarlo.of(bank, List.of(new RandomLimit(RandomFigure.RIPPLE, Bound.AT_MOST, 1)), 1, 1, 1))
+                .hasMessageContaining("limits must not hold the ripple");
     }
 
     @Test

@@ -129,10 +129,50 @@ class StatisticsTest {
 
     @Test
     void histogramCountsEverything() {
-        FigureSpread spread = new FigureSpread(RandomFigure.RIPPLE, new double[] {3, 1, 2, 4});
+        FigureSpread spread = new FigureSpread(RandomFigure.RIPPLE, 2, new double[] {3, 1, 2, 4});
         assertThat(spread.histogram(3)).containsExactly(1, 1, 2);
         assertThat(spread.mean()).isEqualTo(2.5);
         assertThat(spread.sigma()).isCloseTo(Math.sqrt(5.0 / 3), within(1e-12));
-        assertThat(new FigureSpread(RandomFigure.RIPPLE, new double[] {1, 1}).histogram(2)).containsExactly(2, 0);
+        assertThat(new FigureSpread(RandomFigure.RIPPLE, 2, new double[] {1, 1}).histogram(2)).containsExactly(2, 0);
+    }
+
+    /** Known points of the normal distribution, from tables (from memory: 1.645, 1.960, 2.576 sigma). */
+    @ParameterizedTest
+    @CsvSource({
+        "0.5, 0", "0.75, 0.6744897501960817", "0.95, 1.6448536269514722", "0.975, 1.959963984540054", "0.995, 2.5758293035489004",
+        "0.0013498980316300946, -3"})
+    void normalQuantiles(double probability, double sigmas) {
+        assertThat(NormalQuantile.of(probability)).isCloseTo(sigmas, within(1e-13));
+        assertThat(NormalQuantile.of(1 - probability)).isCloseTo(-sigmas, within(1e-12));
+    }
+
+    /** Against another implementation of the same distribution, by its inverse of the error function. */
+    @Test
+    void normalQuantilesAgreeWithTheErrorFunction() {
+        for (int i = 1; i < 1000; i++) {
+            double p = i / 1000.0;
+            assertThat(NormalQuantile.of(p)).isCloseTo(Math.sqrt(2) * org.hipparchus.special.Erf.erfInv(2 * p - 1), within(1e-9));
+        }
+    }
+
+    /**
+     * Each shape keeps to its bounds, is even about their middle, and has the sigma that it states: half width over the root of 3, of 6,
+     * and a third of it less what the cut at three sigma takes, {@code 1 - 6 phi(3) / (2 Phi(3) - 1)} of the variance.
+     */
+    @ParameterizedTest
+    @CsvSource({"UNIFORM, 0.5773502691896258", "TRIANGULAR, 0.408248290463863", "NORMAL, 0.32885946"})
+    void shapesOfATolerance(Tolerance.Shape shape, double sigmaOverHalfWidth) {
+        Tolerance tolerance = new Tolerance(-0.1, 0.3, shape);
+        int n = 200_000;
+        double squares = 0;
+        for (int i = 0; i < n; i++) {
+            double u = (i + 0.5) / n;
+            double deviation = tolerance.at(u);
+            assertThat(deviation).isBetween(-0.1, 0.3);
+            assertThat(deviation - 0.1).isCloseTo(0.1 - tolerance.at(1 - u), within(1e-12));
+            squares += (deviation - 0.1) * (deviation - 0.1);
+        }
+        assertThat(Math.sqrt(squares / n) / 0.2).isCloseTo(sigmaOverHalfWidth, within(1e-5));
+        assertThat(tolerance.at(0)).isCloseTo(-0.1, within(1e-12));
     }
 }

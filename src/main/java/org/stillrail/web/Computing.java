@@ -1,4 +1,4 @@
-package org.stillrail.calculation;
+package org.stillrail.web;
 
 import java.time.Duration;
 import java.util.concurrent.ArrayBlockingQueue;
@@ -16,12 +16,12 @@ import org.springframework.stereotype.Component;
 
 /**
  * Gives each calculation a limited time on one of a few threads. Time starts with the work, not with the wait for a thread.
- * Work that takes longer is interrupted; {@link Interruptible} models make it end soon after, so that nobody's processor is
- * kept busy by an answer that nobody waits for. Nothing that touches the database may run in here: an interrupt would close
- * an embedded one.
+ * Work that takes longer is interrupted, and long loops look for that ({@link org.stillrail.electrical.Interruption}), so that
+ * nobody's processor is kept busy by an answer that nobody waits for. Nothing that touches the database may run in here: an
+ * interrupt would close an embedded one.
  */
 @Component
-class Computing implements AutoCloseable {
+public class Computing implements AutoCloseable {
 
     private static final int WAITING = 64;
     private static final Duration LONGEST_WAIT = Duration.ofSeconds(20);
@@ -29,7 +29,7 @@ class Computing implements AutoCloseable {
     private final Duration budget;
     private final ThreadPoolExecutor threads;
 
-    Computing(@Value("${stillrail.calculation.budget:2s}") Duration budget) {
+    public Computing(@Value("${stillrail.calculation.budget:2s}") Duration budget) {
         this.budget = budget;
         int size = Math.max(2, Runtime.getRuntime().availableProcessors());
         AtomicInteger number = new AtomicInteger();
@@ -40,12 +40,18 @@ class Computing implements AutoCloseable {
         });
     }
 
+    /** As {@link #within(Duration, Callable)} with the budget of a call. */
+    public <T> T within(Callable<T> work) {
+        return within(budget, work);
+    }
+
     /**
      * Runs the work and hands on what it returns or throws.
      *
+     * @param longest that it may compute
      * @throws NoAnswerException when it takes too long, when too many calls wait already, or when it fails unexpectedly
      */
-    <T> T within(Callable<T> work) {
+    public <T> T within(Duration longest, Callable<T> work) {
         CountDownLatch started = new CountDownLatch(1);
         Future<T> future = submit(() -> {
             started.countDown();
@@ -55,9 +61,9 @@ class Computing implements AutoCloseable {
             if (!started.await(LONGEST_WAIT.toMillis(), TimeUnit.MILLISECONDS)) {
                 throw NoAnswerException.busy();
             }
-            return future.get(budget.toNanos(), TimeUnit.NANOSECONDS);
+            return future.get(longest.toNanos(), TimeUnit.NANOSECONDS);
         } catch (TimeoutException e) {
-            throw NoAnswerException.outOfTime(budget);
+            throw NoAnswerException.outOfTime(longest);
         } catch (ExecutionException e) {
             if (e.getCause() instanceof RuntimeException refused) {
                 throw refused;
@@ -77,11 +83,6 @@ class Computing implements AutoCloseable {
         } catch (RejectedExecutionException e) {
             throw NoAnswerException.busy();
         }
-    }
-
-    /** Threads that are computing at this moment, about. */
-    int active() {
-        return threads.getActiveCount();
     }
 
     @Override

@@ -1,9 +1,9 @@
-package org.stillrail.calculation;
+package org.stillrail.web;
 
 import java.time.Duration;
 
 /** A request that is in order but gets no answer now. */
-class NoAnswerException extends RuntimeException {
+public class NoAnswerException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
@@ -13,11 +13,11 @@ class NoAnswerException extends RuntimeException {
 
     static NoAnswerException outOfTime(Duration budget) {
         return new NoAnswerException("The calculation was stopped after " + budget.toMillis() / 1000.0
-                + " s of computing, the most that a call may take; ask for fewer points, branches or samples", null);
+                + " s of computing, the most that a call may take; ask for fewer points, branches, samples or banks", null);
     }
 
     /** The calculation foresaw or found that it cannot end in time. */
-    static NoAnswerException tooMuch(String reason) {
+    public static NoAnswerException tooMuch(String reason) {
         return new NoAnswerException(reason, null);
     }
 
@@ -25,7 +25,7 @@ class NoAnswerException extends RuntimeException {
         return new NoAnswerException("Too many calculations are waiting; try again in a few seconds", null);
     }
 
-    static NoAnswerException failed(Throwable cause) {
+    public static NoAnswerException failed(Throwable cause) {
         return new NoAnswerException("The calculation broke off, which is a fault of the program; it has been written to the log", cause);
     }
 }

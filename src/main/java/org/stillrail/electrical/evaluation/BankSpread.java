@@ -1,0 +1,163 @@
+package org.stillrail.electrical.evaluation;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.capacitor.BentPart;
+import org.stillrail.electrical.capacitor.Characteristics;
+import org.stillrail.electrical.requirement.Bound;
+import org.stillrail.electrical.requirement.EsrWindow;
+import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.electrical.requirement.Topology;
+import org.stillrail.electrical.ripple.PeriodicCurrent;
+import org.stillrail.electrical.spread.Axis;
+import org.stillrail.electrical.spread.MonteCarlo;
+import org.stillrail.electrical.spread.RandomBank;
+import org.stillrail.electrical.spread.RandomBranch;
+import org.stillrail.electrical.spread.RandomFigure;
+import org.stillrail.electrical.spread.RandomLimit;
+import org.stillrail.electrical.spread.Tolerance;
+
+/**
+ * How the figures of a bank are spread over production: random banks within the tolerances that its parts and its inductor
+ * state, read at the crossover of the nominal bank and at the switching frequency, against those limits of the rail that these
+ * figures answer to. A pure function of input and question.
+ *
+ * @param surroundings what the random banks stand in; its bank is the one where nothing strays
+ * @param bank         what is drawn from
+ * @param limits       none where the rail sets none
+ * @param unknown      what is not stated and so does not stray, or is not modelled, in sentences
+ */
+public record BankSpread(
+        EvaluationInput input, SpreadQuestion question, KeyFrequencies frequencies, Corner surroundings, RandomBank bank, MonteCarlo result,
+        List<LimitSpread> limits, List<String> unknown) {
+
+    public BankSpread {
+        limits = List.copyOf(limits);
+        unknown = List.copyOf(unknown);
+    }
+
+    /**
+     * @param threads to compute on; the result does not depend on it
+     * @throws EvaluationRefusedException where the bank or its rail gives nothing to draw from, saying why
+     */
+    public static BankSpread of(EvaluationInput input, SpreadQuestion question, int threads) {
+        try {
+            return draw(input, question, threads);
+        } catch (IllegalArgumentException | ArithmeticException e) {
+            throw new EvaluationRefusedException(e.getMessage(), e);
+        }
+    }
+
+    private static BankSpread draw(EvaluationInput input, SpreadQuestion question, int threads) {
+        Corner surroundings = Corner.surroundings(input, question.ambient(), question.old(), question.input());
+        KeyFrequencies frequencies = frequencies(input);
+        List<String> unknown = new ArrayList<>();
+        Tried<PeriodicCurrent> current = Tried.of(() -> surroundings.current(input.rail()));
+        if (!current.answered()) {
+            unknown.add("The ripple is not known: " + current.refusal() + ".");
+        } else if (current.value() == null) {
+            unknown.add("The ripple of a " + input.rail().converter().topology().label() + " converter is not modelled.");
+        }
+        RandomBank bank = bank(input, question, surroundings, current.value(), frequencies);
+        List<LimitSpread> asked = limits(input, surroundings.bank(), current.value(), frequencies);
+        List<RandomLimit> judged = asked.stream().filter(each -> each.unknown() == null).map(LimitSpread::limit).toList();
+        MonteCarlo result = MonteCarlo.of(bank, judged, question.runs(), question.seed(), threads);
+        List<LimitSpread> limits = new ArrayList<>();
+        int next = 0;
+        for (LimitSpread each : asked) {
+            limits.add(each.unknown() != null ? each
+                    : new LimitSpread(each.name(), each.limit(), result.yields().get(next++).yield(), null));
+        }
+        unknown.addAll(notStated(input));
+        return new BankSpread(input, question, frequencies, surroundings, bank, result, limits, unknown);
+    }
+
+    /** The crossover of the loop with nothing astray: random banks are all read at one frequency. */
+    private static KeyFrequencies frequencies(EvaluationInput input) {
+        RailFigures rail = input.rail();
+        if (rail.converter().control() == null || rail.converter().topology() != Topology.BUCK) {
+            return KeyFrequencies.of(rail.converter());
+        }
+        Corner nominal = Corner.surroundings(input, Axis.NOMINAL, false, Axis.NOMINAL);
+        Tried<LoopBand> loop = Compensation.of(rail, nominal.bank())
+                .then(placed -> LoopBand.of(nominal.bank(), placed.at(nominal, rail), placed.wantedHz()));
+        return KeyFrequencies.of(rail.converter(), loop.answered() ? loop.value().crossoverHz() : null);
+    }
+
+    private static RandomBank bank(
+            EvaluationInput input, SpreadQuestion question, Corner surroundings, PeriodicCurrent current, KeyFrequencies frequencies) {
+        List<RandomBranch> branches = new ArrayList<>();
+        for (int k = 0; k < input.branches().size(); k++) {
+            PartInput part = input.branches().get(k).part();
+            BentPart bent = surroundings.parts().get(k);
+            Tolerance capacitance = part.leastDeviation() == null ? Tolerance.NONE
+                    : new Tolerance(part.leastDeviation(), part.mostDeviation(), question.shape());
+            Tolerance resistance = new Tolerance(deviation(part.leastResistance()), deviation(part.mostResistance()), question.shape());
+            branches.add(new RandomBranch(
+                    surroundings.bank().branches().get(k), bent.capacitanceF(), capacitance, resistance, resistanceHz(part.characteristics())));
+        }
+        double inductance = input.rail().converter().inductanceTolerancePercent() / 100;
+        return new RandomBank(branches, question.lots(), current, new Tolerance(-inductance, inductance, question.shape()),
+                frequencies.crossoverHz(), frequencies.switchingHz());
+    }
+
+    private static double deviation(Double factor) {
+        return factor == null ? 0 : factor - 1;
+    }
+
+    private static double resistanceHz(Characteristics characteristics) {
+        return characteristics.resistance() == null ? Characteristics.USUAL_RESISTANCE_HZ : characteristics.resistance().frequencyHz();
+    }
+
+    private static List<LimitSpread> limits(EvaluationInput input, Bank nominal, PeriodicCurrent current, KeyFrequencies frequencies) {
+        RailFigures rail = input.rail();
+        List<LimitSpread> limits = new ArrayList<>();
+        if (rail.ripple() != null && current != null) {
+            limits.add(limit("Ripple", RandomFigure.RIPPLE, Bound.AT_MOST, rail.ripple().peakToPeakV()));
+            QuietHarmonic.of(nominal, current, rail.ripple().peakToPeakV()).stream().filter(harmonic -> harmonic.order() == 1)
+                    .forEach(first -> limits.add(limit("Quiet band at the switching frequency", RandomFigure.IMPEDANCE_AT_SWITCHING,
+                            Bound.AT_MOST, first.limitOhm())));
+        }
+        EsrWindow window = rail.esrWindow();
+        if (window != null && window.minimumOhm() != null && window.minimumOhm() > 0) {
+            limits.add(smallestResistance(input, nominal, frequencies, window.minimumOhm()));
+        }
+        if (window != null && window.maximumOhm() != null) {
+            limits.add(limit("ESR at crossover, largest", RandomFigure.ESR_AT_CROSSOVER, Bound.AT_MOST, window.maximumOhm()));
+        }
+        return limits;
+    }
+
+    /** Where nobody knows how small the ESR of a branch may be, nobody knows how many banks keep enough of it. */
+    private static LimitSpread smallestResistance(EvaluationInput input, Bank nominal, KeyFrequencies frequencies, double leastOhm) {
+        LimitSpread limit = limit("ESR at crossover, smallest", RandomFigure.ESR_AT_CROSSOVER, Bound.AT_LEAST, leastOhm);
+        Integer unbounded = DampingJudge.withoutLeastResistance(input.branches(), nominal, frequencies.crossoverHz());
+        return unbounded == null ? limit : new LimitSpread(limit.name(), limit.limit(), null,
+                "No smallest ESR is known of " + Carrier.name(nominal, unbounded) + ", which carries current at the crossover.");
+    }
+
+    private static LimitSpread limit(String name, RandomFigure figure, Bound bound, double limit) {
+        return new LimitSpread(name, new RandomLimit(figure, bound, limit), null, null);
+    }
+
+    private static List<String> notStated(EvaluationInput input) {
+        List<String> sentences = new ArrayList<>();
+        for (BranchInput branch : input.branches()) {
+            String name = "'" + branch.label() + "'";
+            if (branch.part().leastDeviation() == null) {
+                sentences.add("No tolerance of the capacitance is stated for " + name + ": it does not stray.");
+            }
+            if (branch.part().leastResistance() == null) {
+                sentences.add("No smallest ESR is stated for " + name + ": its ESR is never below that of its model.");
+            }
+            if (branch.part().mostResistance() == null) {
+                sentences.add("No largest ESR is stated for " + name + ": its ESR is never above that of its model.");
+            }
+        }
+        if (input.rail().converter().inductanceTolerancePercent() == 0) {
+            sentences.add("The rail states no tolerance of the inductor: it does not stray.");
+        }
+        return sentences;
+    }
+}

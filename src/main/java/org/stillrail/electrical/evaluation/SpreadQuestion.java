@@ -1,0 +1,31 @@
+package org.stillrail.electrical.evaluation;
+
+import java.util.Objects;
+import org.stillrail.electrical.spread.Axis;
+import org.stillrail.electrical.spread.MonteCarlo;
+import org.stillrail.electrical.spread.Tolerance;
+
+/**
+ * What random banks are drawn and under what.
+ *
+ * @param runs    banks, 1 to {@value MonteCarlo#MOST_RUNS}
+ * @param shape   how each tolerance is taken to be distributed
+ * @param lots    whether all parts of a branch stray together, as from one lot
+ * @param ambient of the rail's temperatures
+ * @param old     whether the rail's life is over, with the parts' drift to the end of life
+ * @param input   of the converter's voltages
+ */
+public record SpreadQuestion(int runs, long seed, Tolerance.Shape shape, boolean lots, Axis ambient, boolean old, Axis input) {
+
+    /** Even distributions, parts of one lot, everything round the bank nominal. */
+    public static final SpreadQuestion USUAL = new SpreadQuestion(5_000, 1, Tolerance.Shape.UNIFORM, true, Axis.NOMINAL, false, Axis.NOMINAL);
+
+    public SpreadQuestion {
+        if (runs < 1 || runs > MonteCarlo.MOST_RUNS) {
+            throw new IllegalArgumentException("runs must be 1 to " + MonteCarlo.MOST_RUNS + ", not " + runs);
+        }
+        Objects.requireNonNull(shape, "shape");
+        Objects.requireNonNull(ambient, "ambient");
+        Objects.requireNonNull(input, "input");
+    }
+}
