@@ -1,7 +1,6 @@
 package org.stillrail.bank.spread;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.stillrail.electrical.evaluation.BankSpread;
@@ -20,7 +19,7 @@ final class SpreadCharts {
 
     private static final int BINS = 40;
     /** A limit further away than this many widths of the histogram would squeeze it to a line; it is said in words instead. */
-    private static final double FAR = 1.5;
+    private static final double FAR = 3;
     private static final double ALIKE = 1e-9;
 
     private SpreadCharts() {
@@ -88,7 +87,6 @@ final class SpreadCharts {
         x[x.length - 2] = figure.most();
         x[x.length - 1] = to;
         double[] ground = new double[x.length];
-        Arrays.fill(ground, 0);
-        return Series.of("banks", "Share of the banks in each of " + BINS + " bins", "branch", x, y).drawnAs(null, "exact").between(ground, y);
+        return Series.of("banks", "banks in a bin", "branch", x, y).drawnAs(null, "exact").between(ground, y);
     }
 }

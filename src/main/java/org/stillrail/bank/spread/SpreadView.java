@@ -29,7 +29,7 @@ record SpreadView(
     private static final int INTERVAL_DIGITS = 5;
 
     /** @param share in words where it is not known */
-    record LimitLine(String name, String figure, String limit, String share, String interval, String corners, String css) {
+    record LimitLine(String name, String figure, String limit, String share, String interval, String outcome, String css, String corner) {
     }
 
     record FigureLine(String name, List<String> values) {
@@ -56,8 +56,8 @@ record SpreadView(
         }
         boolean partly = spread.limits().stream().anyMatch(each -> each.yield() == null);
         return percent(together.share(), YIELD_DIGITS) + " of " + together.runs() + " random banks keep "
-                + (partly ? "all limits below that can be judged" : "all limits below") + "; with 95 % confidence the true share is "
-                + interval(together) + ".";
+                + (partly ? "all limits below that can be judged" : "all limits below") + "; with 95 % confidence the true share is between "
+                + percent(together.least(), INTERVAL_DIGITS) + " and " + percent(together.most(), INTERVAL_DIGITS) + ".";
     }
 
     private static LimitLine limit(LimitSpread each, Evaluation evaluation) {
@@ -67,7 +67,8 @@ record SpreadView(
         String interval = each.yield() == null ? each.unknown() : interval(each.yield());
         return new LimitLine(each.name(), each.limit().figure().label(),
                 (each.limit().bound() == Bound.AT_MOST ? "at most " : "at least ") + Quantity.format(each.limit().limit(), unit), share, interval,
-                verdict.outcome().label() + (verdict.corner() == null ? "" : ", set by " + verdict.corner()), verdict.outcome().label().replace(' ', '-'));
+                verdict.outcome().label(), verdict.outcome().label().replace(' ', '-'),
+                verdict.corner() == null ? "" : verdict.corner() + ", worst of " + evaluation.corners().size() + " corners");
     }
 
     private static Requirement requirement(LimitSpread each) {

@@ -50,6 +50,9 @@ public record BankSpread(
     }
 
     private static BankSpread draw(EvaluationInput input, SpreadQuestion question, int threads) {
+        if (input.distance() != null) {
+            throw new IllegalArgumentException("random banks with a path between converter and load are not modelled");
+        }
         Corner surroundings = Corner.surroundings(input, question.ambient(), question.old(), question.input());
         KeyFrequencies frequencies = frequencies(input);
         List<String> unknown = new ArrayList<>();

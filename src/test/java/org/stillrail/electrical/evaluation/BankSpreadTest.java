@@ -9,6 +9,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.stillrail.electrical.bank.Distance;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.Ageing;
 import org.stillrail.electrical.capacitor.CharacteristicCurve;
@@ -148,6 +150,12 @@ class BankSpreadTest {
         double even = BankSpread.of(input, FEW, 1).result().figure(RandomFigure.ESR_AT_CROSSOVER).sigma();
         double normal = BankSpread.of(input, question(2000, 7, Tolerance.Shape.NORMAL), 1).result().figure(RandomFigure.ESR_AT_CROSSOVER).sigma();
         assertThat(normal / even).isCloseTo(0.32885946 * Math.sqrt(3), within(0.03));
+    }
+
+    @Test
+    void twoNodesAreRefusedInWords() {
+        EvaluationInput apart = Rails.sound().withDistance(new Distance(new SeriesPath(1e-3, 10e-9), Node.LOAD, null));
+        assertThatThrownBy(() -> BankSpread.of(apart, FEW, 1)).isInstanceOf(EvaluationRefusedException.class).hasMessageContaining("path between");
     }
 
     @Test
