@@ -30,7 +30,6 @@ public record BankDocument(UUID railRevisionId, RailFigures scratchRail, List<Br
 
     /** With another revision of one part wherever it stands. */
     BankDocument withPartRevision(UUID partId, UUID partRevisionId) {
-        return withBranches(railRevisionId,
-                branches.stream().map(branch -> partId.equals(branch.partId()) ? branch.withPartRevision(partRevisionId) : branch).toList(), note);
+        return withBranches(railRevisionId, branches.stream().map(branch -> branch.withPartRevision(partId, partRevisionId)).toList(), note);
     }
 }

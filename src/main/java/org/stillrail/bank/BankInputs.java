@@ -1,6 +1,7 @@
 package org.stillrail.bank;
 
 import java.util.List;
+import java.util.UUID;
 import org.springframework.stereotype.Component;
 import org.stillrail.electrical.evaluation.BranchEvidence;
 import org.stillrail.electrical.evaluation.BranchEvidence.EsrMeaning;
@@ -41,8 +42,8 @@ public class BankInputs {
 
     /** With the library and the team's settings of today. */
     public EvaluationInput of(BankDocument document) {
-        List<BranchInput> branches = document.branches().stream().map(branch -> branch(branch).withPlace(branch.node(),
-                branch.mountingOrigin() == null ? null : branch.mountingOrigin().words())).toList();
+        List<BranchInput> branches = document.branches().stream().map(branch -> placed(branch, branch.partRevisionId()).withAlternates(alternates(branch), branch.unfitted()))
+                .toList();
         return new EvaluationInput(EvaluationInput.METHOD_VERSION, rail(document), branches, settings.current().evaluation(), document.distance());
     }
 
@@ -52,12 +53,21 @@ public class BankInputs {
                 ? document.scratchRail() : projects.requireRailRevision(document.railRevisionId()).figures();
     }
 
-    private BranchInput branch(BranchDocument branch) {
-        if (branch.inline() != null) {
+    private BranchInput placed(BranchDocument branch, UUID partRevisionId) {
+        return part(branch, partRevisionId)
+                .withPlace(branch.node(), branch.mountingOrigin() == null ? null : branch.mountingOrigin().words());
+    }
+
+    private List<BranchInput> alternates(BranchDocument branch) {
+        return branch.alternates() == null ? null : branch.alternates().stream().map(alternate -> placed(branch, alternate.partRevisionId())).toList();
+    }
+
+    private BranchInput part(BranchDocument branch, UUID partRevisionId) {
+        if (partRevisionId == null) {
             return new BranchInput(branch.label(), branch.count(), null, null, null, PartInput.fixed(branch.inline()), branch.mounting(),
                     branch.shared(), "figures typed on the bank's page", false);
         }
-        Part part = library.findRevision(branch.partRevisionId()).orElseThrow();
+        Part part = library.findRevision(partRevisionId).orElseThrow();
         PartDocument document = part.document();
         PartModel model = models.of(document);
         Double areaM2 = document.lengthM() == null || document.widthM() == null ? null : document.lengthM() * document.widthM();

@@ -116,15 +116,11 @@ class BankRows {
                 .param("id", revision.id())
                 .param("state", BankState.IN_WORK.name())
                 .update();
-        for (BranchDocument branch : document.branches()) {
-            if (branch.partId() != null) {
-                jdbc.sql("""
-                                insert into bank_part (revision_id, part_id, part_revision_id)
-                                values (:revisionId, :partId, :partRevisionId) on conflict do nothing""")
-                        .params(Map.of("revisionId", revision.id(), "partId", branch.partId(), "partRevisionId", branch.partRevisionId()))
-                        .update();
-            }
-        }
+        document.branches().stream().flatMap(BranchDocument::parts).forEach(part -> jdbc.sql("""
+                        insert into bank_part (revision_id, part_id, part_revision_id)
+                        values (:revisionId, :partId, :partRevisionId) on conflict do nothing""")
+                .params(Map.of("revisionId", revision.id(), "partId", part.partId(), "partRevisionId", part.partRevisionId()))
+                .update());
     }
 
     /** Newest revisions, by name, in one query. */

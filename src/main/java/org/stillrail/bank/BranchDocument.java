@@ -1,6 +1,8 @@
 package org.stillrail.bank;
 
+import java.util.List;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.SeriesRlc;
@@ -15,21 +17,51 @@ import org.stillrail.electrical.capacitor.SeriesRlc;
  * @param shared         once for the branch
  * @param node           where it stands; null in a bank at one node
  * @param mountingOrigin where the mounting comes from; null where it is typed
+ * @param alternates     other library parts that may be fitted instead; null where there are none
+ * @param unfitted       further places on the board that stay empty; null where there are none
  */
 public record BranchDocument(
         String label, int count, UUID partId, UUID partRevisionId, SeriesRlc inline, SeriesPath mounting, SeriesPath shared,
-        Node node, MountingOrigin mountingOrigin) {
+        Node node, MountingOrigin mountingOrigin, List<Alternate> alternates, Integer unfitted) {
 
-    /** At the one node, with its mounting typed. */
-    public BranchDocument(String label, int count, UUID partId, UUID partRevisionId, SeriesRlc inline, SeriesPath mounting, SeriesPath shared) {
-        this(label, count, partId, partRevisionId, inline, mounting, shared, null, null);
+    /** @param partRevisionId the newest revision when the bank was saved */
+    public record Alternate(UUID partId, UUID partRevisionId) {
+
+        private Alternate withRevision(UUID ofPartId, UUID revisionId) {
+            return partId.equals(ofPartId) ? new Alternate(partId, revisionId) : this;
+        }
     }
 
-    BranchDocument withPartRevision(UUID revisionId) {
-        return new BranchDocument(label, count, partId, revisionId, inline, mounting, shared, node, mountingOrigin);
+    /** What is absent stays absent, so that a document without it keeps its bytes. */
+    public BranchDocument {
+        alternates = alternates == null || alternates.isEmpty() ? null : List.copyOf(alternates);
+        unfitted = unfitted == null || unfitted == 0 ? null : unfitted;
+    }
+
+    /** At the one node, with its mounting typed, without alternates and empty places. */
+    public BranchDocument(String label, int count, UUID partId, UUID partRevisionId, SeriesRlc inline, SeriesPath mounting, SeriesPath shared) {
+        this(label, count, partId, partRevisionId, inline, mounting, shared, null, null, null, null);
+    }
+
+    /** All library parts that may stand here, the named one first. */
+    public Stream<Alternate> parts() {
+        Stream<Alternate> named = partId == null ? Stream.empty() : Stream.of(new Alternate(partId, partRevisionId));
+        return Stream.concat(named, alternates == null ? Stream.empty() : alternates.stream());
+    }
+
+    /** With another revision of a part, wherever it stands. */
+    BranchDocument withPartRevision(UUID ofPartId, UUID revisionId) {
+        return new BranchDocument(label, count, partId, ofPartId.equals(partId) ? revisionId : partRevisionId, inline, mounting, shared, node,
+                mountingOrigin,
+                alternates == null ? null : alternates.stream().map(alternate -> alternate.withRevision(ofPartId, revisionId)).toList(), unfitted);
+    }
+
+    BranchDocument withAlternates(List<Alternate> newAlternates, Integer newUnfitted) {
+        return new BranchDocument(label, count, partId, partRevisionId, inline, mounting, shared, node, mountingOrigin, newAlternates, newUnfitted);
     }
 
     public BranchDocument withMounting(SeriesPath newMounting, MountingOrigin newOrigin) {
-        return new BranchDocument(label, count, partId, partRevisionId, inline, newMounting, shared, node, newOrigin);
+        return new BranchDocument(label, count, partId, partRevisionId, inline, newMounting, shared, node, newOrigin, alternates,
+                unfitted);
     }
 }

@@ -75,12 +75,12 @@ class PriorDesignController {
         Rail rail = projects.requireRail(railId);
         projects.requireMember(rail.projectId(), person);
         Bank original = banks.requireRevision(revision);
-        List<BranchDocument> branches = original.document().branches().stream()
-                .map(branch -> branch.partId() == null ? branch
-                        : branch.withPartRevision(library.find(branch.partId()).orElseThrow().revision().id()))
-                .toList();
+        BankDocument renewed = original.document();
+        for (UUID partId : renewed.branches().stream().flatMap(BranchDocument::parts).map(BranchDocument.Alternate::partId).distinct().toList()) {
+            renewed = renewed.withPartRevision(partId, library.find(partId).orElseThrow().revision().id());
+        }
         String note = "Copied from bank " + original.name() + ", revision " + original.revision().number() + ".";
-        Bank copy = banks.add(railId, original.name(), original.document().withBranches(rail.revision().id(), branches, note), person);
+        Bank copy = banks.add(railId, original.name(), renewed.withBranches(rail.revision().id(), renewed.branches(), note), person);
         redirect.addFlashAttribute("notice", "Copied as revision 1, in work, and worked out again for this rail. Left: the original on its own rail; right: the copy here.");
         return "redirect:/compare?revision=" + original.revision().id() + "&revision=" + copy.revision().id();
     }

@@ -3,7 +3,6 @@ package org.stillrail.review;
 import java.nio.charset.StandardCharsets;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 import org.stillrail.account.CurrentPerson;
@@ -39,7 +38,7 @@ class SnapshotMaker {
                 new SnapshotDocument.Submitted(person.id(), person.displayName(), at.toInstant(), remark),
                 bank(bank),
                 rail(projects.requireRailRevision(bank.document().railRevisionId())),
-                bank.document().branches().stream().map(BranchDocument::partRevisionId).filter(Objects::nonNull).distinct()
+                bank.document().branches().stream().flatMap(BranchDocument::parts).map(BranchDocument.Alternate::partRevisionId).distinct()
                         .map(id -> part(library.findRevision(id).orElseThrow())).toList(),
                 concessions.stream().map(SnapshotDocument.Conceded::of).toList(),
                 evaluation.input(),

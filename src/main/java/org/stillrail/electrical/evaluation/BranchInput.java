@@ -1,6 +1,7 @@
 package org.stillrail.electrical.evaluation;
 
 import java.math.BigDecimal;
+import java.util.List;
 import org.stillrail.electrical.bank.Branch;
 import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.bank.SeriesPath;
@@ -22,21 +23,25 @@ import org.stillrail.electrical.capacitor.Technology;
  * @param cost          of one part, null where it is not known
  * @param node          where it stands; null in a bank at one node
  * @param mountingSource where the mounting comes from, in words; null where it is typed
+ * @param alternates    this branch with another part that may be fitted instead, once for each; null where there are none
+ * @param unfitted      further places on the board that stay empty; null where there are none
  */
 public record BranchInput(
         String label, int count, String partNumber, Technology technology, Double ratedVoltageV, PartInput part, SeriesPath mounting,
         SeriesPath shared, String source, boolean measured, BranchEvidence evidence, Double heightM, Double areaM2, BigDecimal cost, Node node,
-        String mountingSource) {
+        String mountingSource, List<BranchInput> alternates, Integer unfitted) {
 
     public BranchInput {
         evidence = evidence == null ? BranchEvidence.NONE : evidence;
+        alternates = alternates == null || alternates.isEmpty() ? null : List.copyOf(alternates);
     }
 
     /** Without evidence, size and cost. */
     public BranchInput(
             String label, int count, String partNumber, Technology technology, Double ratedVoltageV, PartInput part, SeriesPath mounting,
             SeriesPath shared, String source, boolean measured) {
-        this(label, count, partNumber, technology, ratedVoltageV, part, mounting, shared, source, measured, null, null, null, null, null, null);
+        this(label, count, partNumber, technology, ratedVoltageV, part, mounting, shared, source, measured, null, null, null, null, null, null, null,
+                null);
     }
 
     /** With its part at some operating point. */
@@ -51,23 +56,45 @@ public record BranchInput(
 
     public BranchInput withCount(int newCount) {
         return new BranchInput(label, newCount, partNumber, technology, ratedVoltageV, part, mounting, shared, source, measured, evidence,
-                heightM, areaM2, cost, node, mountingSource);
+                heightM, areaM2, cost, node, mountingSource,
+                alternates == null ? null : alternates.stream().map(alternate -> alternate.withCount(newCount)).toList(), unfitted);
     }
 
     public BranchInput withEvidence(BranchEvidence newEvidence) {
         return new BranchInput(label, count, partNumber, technology, ratedVoltageV, part, mounting, shared, source, measured, newEvidence,
-                heightM, areaM2, cost, node, mountingSource);
+                heightM, areaM2, cost, node, mountingSource, alternates, unfitted);
     }
 
     /** @param newHeightM and the others: null where not known */
     public BranchInput withSize(Double newHeightM, Double newAreaM2, BigDecimal newCost) {
         return new BranchInput(label, count, partNumber, technology, ratedVoltageV, part, mounting, shared, source, measured, evidence,
-                newHeightM, newAreaM2, newCost, node, mountingSource);
+                newHeightM, newAreaM2, newCost, node, mountingSource, alternates, unfitted);
     }
 
     /** @param newNode and the other: null where there is one node, or the mounting is typed */
     public BranchInput withPlace(Node newNode, String newMountingSource) {
         return new BranchInput(label, count, partNumber, technology, ratedVoltageV, part, mounting, shared, source, measured, evidence,
-                heightM, areaM2, cost, newNode, newMountingSource);
+                heightM, areaM2, cost, newNode, newMountingSource, alternates, unfitted);
+    }
+
+    /** @param newAlternates and the other: null where there are none */
+    public BranchInput withAlternates(List<BranchInput> newAlternates, Integer newUnfitted) {
+        return new BranchInput(label, count, partNumber, technology, ratedVoltageV, part, mounting, shared, source, measured, evidence,
+                heightM, areaM2, cost, node, mountingSource, newAlternates, newUnfitted);
+    }
+
+    /** The parts that may stand here: the named one as 0, then the alternates. */
+    int choices() {
+        return alternates == null ? 1 : 1 + alternates.size();
+    }
+
+    /** The branch with one of its parts and no alternates. */
+    BranchInput choice(int index) {
+        return (index == 0 ? this : alternates.get(index - 1)).withAlternates(null, unfitted);
+    }
+
+    /** Places on the board, with parts and empty. */
+    int places() {
+        return unfitted == null ? count : count + unfitted;
     }
 }

@@ -23,36 +23,45 @@ import org.stillrail.electrical.spread.SpreadCorner;
  * Conditions that a bank is judged under, with the parts as they are then: from a rail it makes the power stage and the
  * current of just these conditions.
  *
- * @param name  in words, as in 'lowest input (4.5 V)'
- * @param parts in the bank's order
+ * @param name     in words, as in 'lowest input (4.5 V)', with the alternates that are in
+ * @param branches as they are fitted at this corner
+ * @param parts    in the bank's order
  */
-public record Corner(String name, SpreadCorner conditions, List<BentPart> parts, Bank bank) {
+public record Corner(String name, SpreadCorner conditions, List<BranchInput> branches, List<BentPart> parts, Bank bank) {
+
+    public Corner {
+        branches = List.copyOf(branches);
+        parts = List.copyOf(parts);
+    }
+
 
     /** Length of the edges of a rectifier's current, which rails do not state. Common practice, no source. */
     static final double EDGE_S = 20e-9;
     private static final String NOMINAL = "nominal";
 
     /** The nominal corner first, then those that differ from it. */
-    static List<Corner> of(EvaluationInput input) {
+    static List<Corner> of(Fitting fitting) {
+        EvaluationInput input = fitting.input();
         if (input.branches().isEmpty()) {
             throw new IllegalArgumentException("A bank needs at least one branch");
         }
-        return Corners.of(RailSpread.of(input.rail(), null), spreads(input)).corners().stream().map(corner -> of(corner, input)).toList();
+        return Corners.of(RailSpread.of(input.rail(), null), spreads(input)).corners().stream().map(corner -> of(corner, fitting)).toList();
     }
 
-    /** Where random banks stand, see {@link Corners#surroundings}. */
+    /** Where random banks stand, with the named parts, see {@link Corners#surroundings}. */
     static Corner surroundings(EvaluationInput input, Axis ambient, boolean old, Axis inputVoltage) {
         if (input.branches().isEmpty()) {
             throw new IllegalArgumentException("A bank needs at least one branch");
         }
-        return of(Corners.surroundings(RailSpread.of(input.rail(), null), spreads(input), ambient, old, inputVoltage), input);
+        return of(Corners.surroundings(RailSpread.of(input.rail(), null), spreads(input), ambient, old, inputVoltage), Fitting.named(input));
     }
 
     private static List<BranchSpread> spreads(EvaluationInput input) {
         return input.branches().stream().map(branch -> spread(branch, input.rail())).toList();
     }
 
-    private static Corner of(SpreadCorner conditions, EvaluationInput input) {
+    private static Corner of(SpreadCorner conditions, Fitting fitting) {
+        EvaluationInput input = fitting.input();
         List<BentPart> parts = new ArrayList<>();
         List<Branch> branches = new ArrayList<>();
         for (int k = 0; k < input.branches().size(); k++) {
@@ -62,7 +71,7 @@ public record Corner(String name, SpreadCorner conditions, List<BentPart> parts,
             parts.add(part);
             branches.add(branch.branch(part.model()));
         }
-        return new Corner(name(conditions), conditions, List.copyOf(parts), new Bank(branches));
+        return new Corner(name(conditions, fitting), conditions, input.branches(), parts, new Bank(branches));
     }
 
     private static BranchSpread spread(BranchInput branch, RailFigures rail) {
@@ -72,8 +81,10 @@ public record Corner(String name, SpreadCorner conditions, List<BentPart> parts,
                 oldHours);
     }
 
-    private static String name(SpreadCorner conditions) {
-        return conditions.name().endsWith("input") ? conditions.name() + " (" + Words.quantity(conditions.inputV(), "V") + ")" : conditions.name();
+    private static String name(SpreadCorner conditions, Fitting fitting) {
+        String name = conditions.name().endsWith("input")
+                ? conditions.name() + " (" + Words.quantity(conditions.inputV(), "V") + ")" : conditions.name();
+        return fitting.name() == null ? name : name.equals(NOMINAL) ? fitting.name() : name + ", " + fitting.name();
     }
 
     /** As the end of a sentence. */

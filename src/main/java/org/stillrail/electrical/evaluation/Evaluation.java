@@ -23,7 +23,7 @@ import org.stillrail.electrical.ripple.Ripple;
 /**
  * Every figure of a bank on its rail, a pure function of the input.
  *
- * @param corners      looked at by the verdicts, the nominal one first
+ * @param corners      looked at by the verdicts, those of every way to fit the bank, the nominal one of the named parts first
  * @param curves       on the grid of the charts
  * @param extrema      of |Z| on the grid of the charts
  * @param atCrossover  the bank at the crossover
@@ -110,12 +110,15 @@ public record Evaluation(
 
     private static Evaluation evaluateAll(EvaluationInput input, String shownCorner, boolean picturesOnly) {
         RailFigures rail = input.rail();
-        List<Corner> corners = Corner.of(input);
+        List<Fitting> fittings = Fitting.of(input);
+        List<Judgement.Looked> looked = fittings.stream()
+                .filter(fitting -> !picturesOnly || fitting.name() == null || shownCorner != null && shownCorner.endsWith(fitting.name()))
+                .map(fitting -> new Judgement.Looked(fitting, Corner.of(fitting))).toList();
+        List<Corner> corners = looked.stream().flatMap(each -> each.corners().stream()).toList();
         Corner shown = corners.stream().filter(corner -> corner.name().equals(shownCorner)).findFirst().orElse(corners.get(0));
         Bank bank = shown.bank();
-        List<Corner> judgedCorners = !picturesOnly ? corners : shown == corners.get(0) ? List.of(shown) : List.of(corners.get(0), shown);
-        Verdicts judged = Verdicts.of(input, judgedCorners, shown);
-        CornerFigures figures = judged.figures().get(judgedCorners.indexOf(shown));
+        Judgement judged = Judgement.of(input, picturesOnly ? looked.stream().map(each -> each.only(shown)).toList() : looked, shown);
+        CornerFigures figures = judged.figures().stream().filter(each -> each.corner() == shown).findFirst().orElseThrow();
         KeyFrequencies frequencies = figures.frequencies(rail);
         FrequencyGrid grid = FrequencyGrid.logSpaced(
                 Math.min(LOWEST_HZ, frequencies.dampingFromHz() / 3), Math.max(HIGHEST_HZ, 3 * frequencies.quietToHz()), POINTS);
@@ -133,12 +136,16 @@ public record Evaluation(
             warnings.add("No crossover is stated; a tenth of the switching frequency stands in for it.");
         }
         warnings.addAll(dynamics.warnings());
+        String combinations = Fitting.note(input, fittings);
+        if (combinations != null) {
+            warnings.add(combinations);
+        }
         List<Remedy> remedies = picturesOnly ? List.of() : Remedy.of(judged);
         List<Verdict> verdicts = judged.verdicts().stream().map(verdict -> Remedy.advise(verdict, remedies)).toList();
         return new Evaluation(input, corners, shown, frequencies, curves, extrema, CarrierRibbon.of(bank, curves, extrema),
                 reading(bank, frequencies.crossoverHz()), reading(bank, frequencies.switchingHz()), ripple, figures.quiet(),
                 dynamics.loop(), dynamics.steps(), dynamics.stepsAlone(), window(rail, judged), verdicts, Claim.of(verdicts, corners.size()),
-                Evidence.of(input, bank, frequencies, verdicts), remedies, Bracket.of(frequencies, grid.startHz()),
+                Evidence.of(input, looked.get(0).corners().contains(shown) ? bank : corners.get(0).bank(), frequencies, verdicts), remedies, Bracket.of(frequencies, grid.startHz()),
                 picturesOnly ? List.of() : effects(bank, frequencies, current), idle(curves, frequencies), List.copyOf(warnings));
     }
 
@@ -164,7 +171,7 @@ public record Evaluation(
         return warnings;
     }
 
-    private static WindowShares window(RailFigures rail, Verdicts judged) {
+    private static WindowShares window(RailFigures rail, Judgement judged) {
         if (rail.window() == null || rail.loadStep() != null && rail.converter().topology() != Topology.BUCK) {
             return null;
         }

@@ -20,20 +20,29 @@ public record Evidence(Kind kind, Integer branch, String sentence) {
         UNKNOWN, EXTRAPOLATED, ESTIMATE, TYPED_FIGURES, DATASHEET_MAXIMUM, DATASHEET, ONE_SAMPLE, MEASURED
     }
 
-    /** One entry for each branch, and one for a verdict that is unknown; weakest first, then in the bank's order. */
+    /**
+     * One entry for each branch and each of its alternates, and one for a verdict that is unknown; weakest first, then in the bank's order.
+     *
+     * @param bank with the named parts
+     */
     static List<Evidence> of(EvaluationInput input, Bank bank, KeyFrequencies frequencies, List<Verdict> verdicts) {
         List<Evidence> found = new ArrayList<>();
         verdicts.stream().filter(verdict -> verdict.outcome() == Outcome.UNKNOWN).findFirst()
                 .ifPresent(verdict -> found.add(new Evidence(Kind.UNKNOWN, verdict.branch(), verdict.requirement().label() + ": " + verdict.sentence())));
         for (int k = 0; k < input.branches().size(); k++) {
-            found.add(of(k, input.branches().get(k), bank.branches().get(k).part().validRange(), frequencies));
+            BranchInput branch = input.branches().get(k);
+            String name = "'" + branch.label() + "'";
+            found.add(of(k, name, branch, bank.branches().get(k).part().validRange(), frequencies));
+            for (int choice = 1; choice < branch.choices(); choice++) {
+                BranchInput alternate = branch.choice(choice);
+                found.add(of(k, name + " with " + alternate.partNumber(), alternate, alternate.part().asModelled().validRange(), frequencies));
+            }
         }
         found.sort(Comparator.comparing(Evidence::kind));
         return List.copyOf(found);
     }
 
-    private static Evidence of(int index, BranchInput branch, ValidRange range, KeyFrequencies frequencies) {
-        String name = "'" + branch.label() + "'";
+    private static Evidence of(int index, String name, BranchInput branch, ValidRange range, KeyFrequencies frequencies) {
         BranchEvidence evidence = branch.evidence();
         double from = frequencies.dampingFromHz();
         double to = frequencies.quietToHz();

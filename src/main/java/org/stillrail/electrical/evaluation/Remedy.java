@@ -35,7 +35,7 @@ public record Remedy(int branch, int countBefore, int count, String sentence, Li
     }
 
     /** One part more and one fewer in each branch, in the bank's order. */
-    static List<Remedy> of(Verdicts now) {
+    static List<Remedy> of(Judgement now) {
         EvaluationInput input = now.input();
         return IntStream.range(0, 2 * input.branches().size())
                 .filter(i -> i % 2 == 0 || input.branches().get(i / 2).count() > 1 || input.branches().size() > 1)
@@ -44,7 +44,7 @@ public record Remedy(int branch, int countBefore, int count, String sentence, Li
                 .toList();
     }
 
-    private static Remedy of(Verdicts now, int branch, int count) {
+    private static Remedy of(Judgement now, int branch, int count) {
         BranchInput changed = now.input().branches().get(branch);
         List<VerdictChange> changes = now.withCount(branch, count).stream()
                 .map(after -> VerdictChange.of(now.on(after.requirement()), after)).toList();

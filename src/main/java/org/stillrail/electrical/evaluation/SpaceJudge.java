@@ -11,8 +11,8 @@ import org.stillrail.electrical.requirement.Verdict;
 import org.stillrail.electrical.requirement.Verdict.Explanation;
 
 /**
- * Height of the tallest part, area and cost of all parts. Where a part does not tell, the verdict is unknown, unless the
- * others alone exceed the limit.
+ * Height of the tallest part, area of all places, fitted or not, and cost of all parts. Where a part does not tell, the
+ * verdict is unknown, unless the others alone exceed the limit.
  *
  * @param limit null where not asked
  * @param part  a branch's figure for one part, null where not known
@@ -48,7 +48,7 @@ record SpaceJudge(Requirement requirement, String unit, Space space, Double limi
                 silent = branches.get(k).label();
                 continue;
             }
-            double branch = sum ? each * branches.get(k).count() : each;
+            double branch = sum ? each * (requirement == Requirement.AREA ? branches.get(k).places() : branches.get(k).count()) : each;
             total = sum ? total + branch : Math.max(total, branch);
             if (branch > most) {
                 most = branch;
@@ -59,7 +59,9 @@ record SpaceJudge(Requirement requirement, String unit, Space space, Double limi
             return form.unknown(limit, null, "The " + requirement.label().toLowerCase(Locale.ROOT) + " of '" + silent + "' is not known");
         }
         String name = "'" + branches.get(worst).label() + "'";
-        String sentence = requirement.label() + " is " + words(total) + (silent == null ? "" : " at least") + ", " + words(limit) + " allowed; "
+        int empty = requirement == Requirement.AREA ? branches.stream().mapToInt(branch -> branch.places() - branch.count()).sum() : 0;
+        String places = empty == 0 ? "" : empty == 1 ? ", with one empty place" : ", with " + empty + " empty places";
+        String sentence = requirement.label() + " is " + words(total) + places + (silent == null ? "" : " at least") + ", " + words(limit) + " allowed; "
                 + name + (sum ? " takes most of it." : " is the tallest.");
         return form.judged(limit, total, null, worst, sentence, new Explanation(
                 sum ? "All parts together take " + words(total) + "." : "The tallest part stands " + words(total) + " over the board.",

@@ -11,21 +11,23 @@ import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Branch;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Requirement;
-import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.requirement.Verdict;
 
 /**
- * All verdicts on a bank, each the worst over the corners.
+ * All verdicts on a bank fitted in one way, each the worst over the corners.
  *
  * @param figures  in the order of the corners
  * @param verdicts worst first
  */
-record Verdicts(EvaluationInput input, List<CornerFigures> figures, List<Verdict> verdicts) {
+record Verdicts(Fitting fitting, List<CornerFigures> figures, List<Verdict> verdicts) {
 
-    /** @param shown the corner whose steps are drawn */
-    static Verdicts of(EvaluationInput input, List<Corner> corners, Corner shown) {
+    /**
+     * @param shown        the corner whose steps are drawn
+     * @param compensation null without a control
+     */
+    static Verdicts of(Fitting fitting, List<Corner> corners, Corner shown, Tried<Compensation> compensation) {
+        EvaluationInput input = fitting.input();
         RailFigures rail = input.rail();
-        Tried<Compensation> compensation = compensation(rail, corners.get(0).bank());
         CornerFigures nominal = CornerFigures.of(
                 rail, corners.get(0), corners.get(0).bank(), compensation, Probe.everything(null, corners.get(0) == shown));
         List<CornerFigures> figures = new ArrayList<>(List.of(nominal));
@@ -38,20 +40,22 @@ record Verdicts(EvaluationInput input, List<CornerFigures> figures, List<Verdict
         judges(input).forEach((requirement, judge) -> verdicts.add(worst(judge, figures)));
         verdicts.addAll(SpaceJudge.all(input));
         verdicts.sort(Verdict.WORST_FIRST);
-        return new Verdicts(input, List.copyOf(figures), List.copyOf(verdicts));
+        return new Verdicts(fitting, List.copyOf(figures), List.copyOf(verdicts));
     }
 
     /**
      * The verdicts with another count in one branch, each only at the corner that sets it now, with the crossover of now
      * where only its place is needed, and with the present response to whichever of step and release sets no verdict.
      *
-     * @param count 0 takes the branch away
+     * @param count        0 takes the branch away
+     * @param wanted       whose verdicts are asked for
+     * @param compensation of the changed bank with its named parts, null without a control
      */
-    List<Verdict> withCount(int branch, int count) {
-        EvaluationInput changed = input.withCount(branch, count);
+    List<Verdict> withCount(int branch, int count, Set<Requirement> wanted, Tried<Compensation> compensation) {
+        EvaluationInput changed = fitting.input().withCount(branch, count);
         RailFigures rail = changed.rail();
-        Tried<Compensation> compensation = compensation(rail, changed(figures.get(0).bank(), branch, count));
         Map<Requirement, Judge> judges = judges(changed);
+        judges.keySet().retainAll(wanted);
         Map<String, Set<Probe.Item>> items = items(judges.keySet());
         Map<String, CornerFigures> again = new HashMap<>();
         List<Verdict> after = new ArrayList<>();
@@ -60,7 +64,7 @@ record Verdicts(EvaluationInput input, List<CornerFigures> figures, List<Verdict
             after.add(judge.at(again.computeIfAbsent(known.corner().name(), corner -> CornerFigures.of(rail, known.corner(),
                     changed(known.bank(), branch, count), compensation, Probe.of(items.get(corner), known)))));
         });
-        after.addAll(SpaceJudge.all(changed));
+        SpaceJudge.all(changed).stream().filter(verdict -> wanted.contains(verdict.requirement())).forEach(after::add);
         return after;
     }
 
@@ -102,7 +106,7 @@ record Verdicts(EvaluationInput input, List<CornerFigures> figures, List<Verdict
                 case DEVIATION -> wanted.addAll(responses(known, null));
                 case WINDOW -> {
                     wanted.add(Probe.Item.RIPPLE);
-                    wanted.addAll(responses(known, WindowJudge.below(input.rail(), known)));
+                    wanted.addAll(responses(known, WindowJudge.below(fitting.input().rail(), known)));
                 }
                 default -> { }
             }
@@ -121,14 +125,9 @@ record Verdicts(EvaluationInput input, List<CornerFigures> figures, List<Verdict
         return EnumSet.of(step ? Probe.Item.STEP : Probe.Item.RELEASE);
     }
 
-    private static Bank changed(Bank bank, int index, int count) {
+    static Bank changed(Bank bank, int index, int count) {
         Branch branch = bank.branches().get(index);
         return count == 0 ? bank.without(index) : bank.with(index, branch.withCount(count));
-    }
-
-    private static Tried<Compensation> compensation(RailFigures rail, Bank nominal) {
-        boolean looped = rail.converter().control() != null && rail.converter().topology() == Topology.BUCK;
-        return looped ? Compensation.of(rail, nominal) : null;
     }
 
     private static Map<Requirement, Judge> judges(EvaluationInput input) {

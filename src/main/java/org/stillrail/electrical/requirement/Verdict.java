@@ -71,4 +71,8 @@ public record Verdict(
         return new Verdict(requirement, outcome, bound, limit, value, unit, margin, corner, branch, sentence,
                 new Explanation(explanation.whatHappens(), explanation.whichBranch(), whatWouldChange), citation, span, series);
     }
+
+    public Verdict withCorner(String newCorner) {
+        return new Verdict(requirement, outcome, bound, limit, value, unit, margin, newCorner, branch, sentence, explanation, citation, span, series);
+    }
 }

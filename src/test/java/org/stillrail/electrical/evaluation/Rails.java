@@ -43,9 +43,9 @@ final class Rails {
         return new ConverterFigures(topology, 2.2e-6, 0, 0.01, 1, SWITCHING_HZ, 0, placed(40e3, 60), 15.0);
     }
 
-    static Verdicts verdicts(EvaluationInput input) {
-        List<Corner> corners = Corner.of(input);
-        return Verdicts.of(input, corners, corners.get(0));
+    static Judgement verdicts(EvaluationInput input) {
+        List<Judgement.Looked> looked = Fitting.of(input).stream().map(fitting -> new Judgement.Looked(fitting, Corner.of(fitting))).toList();
+        return Judgement.of(input, looked, looked.get(0).corners().get(0));
     }
 
     /** Tolerances of the converter are left to the tests that are about them. */
