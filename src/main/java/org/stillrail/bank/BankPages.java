@@ -1,9 +1,11 @@
 package org.stillrail.bank;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.BiFunction;
 import org.springframework.stereotype.Component;
@@ -11,13 +13,15 @@ import org.springframework.ui.Model;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.EvaluationInput;
 import org.stillrail.library.Library;
+import org.stillrail.library.PartChoice;
 import org.stillrail.project.Projects;
 import org.stillrail.web.Form;
-import org.stillrail.web.Quantity;
 
 /** Puts into the model what the bank page, its preview and its cards share. */
 @Component
 class BankPages {
+
+    private static final int MOST_OFFERED = 200;
 
     private final Library library;
     private final Projects projects;
@@ -52,16 +56,30 @@ class BankPages {
         }
     }
 
-    /** The branch cards with the choice of parts. */
+    /** The branch cards with the choice of parts: those that are chosen, and as many more as one reads through. */
     void cards(Form form, Model model) {
+        List<PartChoice> offered = library.choices(form.text("partsLike", "Offer parts", false), MOST_OFFERED + 1);
         Map<String, String> parts = new LinkedHashMap<>();
         parts.put(BankForm.INLINE, "figures typed here");
-        library.usable().forEach(part -> parts.put(part.id().toString(), part.partNumber() + " \u2014 "
-                + Quantity.format(part.capacitanceF(), "F", 3) + ", " + Quantity.format(part.ratedVoltageV(), "V", 3) + " "
-                + part.technology().label()));
+        library.chosen(chosen(form)).forEach(part -> parts.put(part.id().toString(), part.label()));
+        offered.stream().limit(MOST_OFFERED).forEach(part -> parts.put(part.id().toString(), part.label()));
         model.addAttribute("parts", parts);
+        model.addAttribute("mostOffered", MOST_OFFERED);
+        model.addAttribute("moreParts", offered.size() > MOST_OFFERED);
         model.addAttribute("indices", BankForm.indices(form));
         form(form, model);
+    }
+
+    private static Set<UUID> chosen(Form form) {
+        Set<UUID> chosen = new HashSet<>();
+        for (int i : BankForm.indices(form)) {
+            try {
+                chosen.add(UUID.fromString(form.get("b" + i + ".part")));
+            } catch (IllegalArgumentException | NullPointerException e) {
+                // Figures typed here, or nothing that is a part.
+            }
+        }
+        return chosen;
     }
 
     void form(Form form, Model model) {

@@ -3,8 +3,10 @@ package org.stillrail.bank;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -42,50 +44,78 @@ class PriorDesigns {
     record Near(PriorDesign design, double distance) {
     }
 
+    /** An approved bank revision and how far its rail is from what is asked. */
+    private record Candidate(UUID revisionId, double distance) {
+    }
+
+    /** The figures of all approved banks are compared here, since logarithms differ between engines; names are asked for the nearest only. */
     List<Near> near(RailTraits asked, Filter filter, int most) {
-        return all(filter).stream()
-                .map(design -> new Near(design, asked.distanceTo(design.traits())))
-                .filter(near -> Double.isFinite(near.distance()) && (filter.within() == null || near.distance() <= filter.within()))
-                .sorted(Comparator.comparingDouble(Near::distance).thenComparing(near -> near.design().bank()))
+        Map<UUID, Double> distances = new LinkedHashMap<>();
+        candidates(asked, filter).stream()
+                .filter(each -> Double.isFinite(each.distance()) && (filter.within() == null || each.distance() <= filter.within()))
+                .sorted(Comparator.comparingDouble(Candidate::distance).thenComparing(Candidate::revisionId))
                 .limit(most)
+                .forEach(each -> distances.put(each.revisionId(), each.distance()));
+        return designs(distances.keySet()).stream()
+                .map(design -> new Near(design, distances.get(design.revisionId())))
+                .sorted(Comparator.comparingDouble(Near::distance).thenComparing(near -> near.design().bank()))
                 .toList();
     }
 
-    /** Four numbers of each approved bank; the distance is worked out here, since logarithms differ between engines. */
-    private List<PriorDesign> all(Filter filter) {
-        List<String> conditions = new ArrayList<>(List.of("s.state = 'APPROVED'"));
+    private List<Candidate> candidates(RailTraits asked, Filter filter) {
+        StringBuilder sql = new StringBuilder("""
+                select r.id, v.nominal_voltage_v, v.nominal_current_a, v.switching_hz, v.load_step_a
+                from bank_revision_state s join bank_revision r on r.id = s.revision_id join rail_revision v on v.id = r.rail_revision_id
+                where s.state = 'APPROVED'
+                """);
         Map<String, Object> parameters = new HashMap<>();
         if (filter.technology() != null) {
-            conditions.add("""
-                    exists (select 1 from bank_part u join part_revision t on t.id = u.part_revision_id
-                        where u.revision_id = r.id and t.technology = :technology)""");
+            sql.append("""
+                    and r.id in (select u.revision_id from part_revision t join bank_part u on u.part_id = t.subject_id
+                        and u.part_revision_id = t.id where t.technology = :technology)
+                    """);
             parameters.put("technology", filter.technology().key());
         }
         if (filter.project() != null) {
-            conditions.add("lower(p.name) like :project escape '!'");
+            sql.append("""
+                    and v.subject_id in (select l.id from rail l join project p on p.id = l.project_id
+                        where lower(p.name) like :project escape '!')
+                    """);
             parameters.put("project", filter.project());
         }
         if (filter.exceptRail() != null) {
-            conditions.add("l.id <> :exceptRail");
+            sql.append("and v.subject_id <> :exceptRail");
             parameters.put("exceptRail", filter.exceptRail());
+        }
+        return jdbc.sql(sql.toString())
+                .params(parameters)
+                .query((row, index) -> new Candidate(row.getObject("id", UUID.class), asked.distanceTo(traits(row))))
+                .list();
+    }
+
+    private List<PriorDesign> designs(Collection<UUID> revisionIds) {
+        if (revisionIds.isEmpty()) {
+            return List.of();
         }
         return jdbc.sql("""
                         select b.id as bank_id, r.id, b.name, r.number, l.id as rail_id, l.name as rail, p.name as project,
                             v.nominal_voltage_v, v.nominal_current_a, v.switching_hz, v.load_step_a
-                        from bank_revision_state s join bank_revision r on r.id = s.revision_id join bank b on b.id = r.subject_id
-                        join rail_revision v on v.id = r.rail_revision_id join rail l on l.id = b.rail_id
-                        join project p on p.id = l.project_id where\s""" + String.join(" and ", conditions))
-                .params(parameters)
+                        from bank_revision r join bank b on b.id = r.subject_id join rail_revision v on v.id = r.rail_revision_id
+                        join rail l on l.id = b.rail_id join project p on p.id = l.project_id where r.id in (:ids)""")
+                .param("ids", revisionIds)
                 .query(PriorDesigns::row)
                 .list();
     }
 
     private static PriorDesign row(ResultSet row, int index) throws SQLException {
+        return new PriorDesign(row.getObject("bank_id", UUID.class), row.getObject("id", UUID.class), row.getString("name"), row.getInt("number"),
+                row.getObject("rail_id", UUID.class), row.getString("rail"), row.getString("project"), traits(row));
+    }
+
+    private static RailTraits traits(ResultSet row) throws SQLException {
         double step = row.getDouble("load_step_a");
         Double loadStepA = row.wasNull() ? null : step;
-        return new PriorDesign(row.getObject("bank_id", UUID.class), row.getObject("id", UUID.class), row.getString("name"), row.getInt("number"),
-                row.getObject("rail_id", UUID.class), row.getString("rail"), row.getString("project"),
-                new RailTraits(row.getDouble("nominal_voltage_v"), row.getDouble("nominal_current_a"), row.getDouble("switching_hz"), loadStepA));
+        return new RailTraits(row.getDouble("nominal_voltage_v"), row.getDouble("nominal_current_a"), row.getDouble("switching_hz"), loadStepA);
     }
 
     /** Which parts are in it, by bank revision. */

@@ -5,6 +5,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.security.access.AccessDeniedException;
@@ -59,9 +60,18 @@ public class Library {
         return parts.findRevision(revisionId);
     }
 
-    /** Parts that may be put into a bank, by part number: all but the withdrawn. */
-    public List<PartRow> usable() {
-        return parts.list(PartFilter.ALL, 0, Integer.MAX_VALUE).stream().filter(part -> part.vetting() != Vetting.WITHDRAWN).toList();
+    /**
+     * Parts that may be put into a bank, by part number: all but the withdrawn.
+     *
+     * @param text in the part number or the maker's name, null for any
+     */
+    public List<PartChoice> choices(String text, int most) {
+        return parts.choices(new PartFilter(text, null, null, null, null, null), most);
+    }
+
+    /** Parts that are in a bank already, the withdrawn too, by part number. */
+    public List<PartChoice> chosen(Set<UUID> partIds) {
+        return parts.choices(partIds);
     }
 
     public Optional<Sweep> findSweep(UUID sweepId) {

@@ -6,5 +6,8 @@ import org.stillrail.electrical.capacitor.Technology;
 record PartFilter(
         String text, Technology technology, Double capacitanceFromF, Double capacitanceToF, Double ratedVoltageFromV, Vetting vetting) {
 
-    static final PartFilter ALL = new PartFilter(null, null, null, null, null, null);
+    /** Whether it asks for something that a revision says. */
+    boolean asksForFigures() {
+        return technology != null || capacitanceFromF != null || capacitanceToF != null || ratedVoltageFromV != null;
+    }
 }

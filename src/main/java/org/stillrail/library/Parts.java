@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -38,12 +39,38 @@ class Parts {
         String where = where(filter, parameters);
         parameters.put("offset", offset);
         parameters.put("most", most);
+        // Revisions and sweeps are looked up for the lines of the page only; the condition on figures needs the revisions before.
         return jdbc.sql("""
-                        select t.*, (select count(*) from sweep s where s.part_id = t.id) as sweeps from (
-                        select p.id, p.part_number, p.maker, p.vetting, p.latest_number, r.technology, r.capacitance_f, r.rated_voltage_v
-                        """ + LATEST + where + " order by p.part_number offset :offset rows fetch next :most rows only) t order by t.part_number")
+                        select p.*, r.technology, r.capacitance_f, r.rated_voltage_v, (select count(*) from sweep s where s.part_id = p.id) as sweeps
+                        from (select p.id, p.part_number, p.maker, p.vetting, p.latest_number
+                        """ + (filter.asksForFigures() ? LATEST : "from part p") + where
+                        + " order by p.part_number offset :offset rows fetch next :most rows only) p"
+                        + " join part_revision r on r.subject_id = p.id and r.number = p.latest_number order by p.part_number")
                 .params(parameters)
                 .query(Parts::row)
+                .list();
+    }
+
+    /** All but the withdrawn, by part number. */
+    List<PartChoice> choices(PartFilter filter, int most) {
+        Map<String, Object> parameters = new HashMap<>(Map.of("most", most));
+        String where = where(filter, parameters);
+        return choices("from part p" + where + (where.isEmpty() ? " where " : " and ") + "p.vetting <> 'WITHDRAWN'"
+                + " order by p.part_number fetch next :most rows only", parameters);
+    }
+
+    List<PartChoice> choices(Set<UUID> ids) {
+        return ids.isEmpty() ? List.of() : choices("from part p where p.id in (:ids)", Map.of("ids", ids));
+    }
+
+    private List<PartChoice> choices(String from, Map<String, ?> parameters) {
+        return jdbc.sql("select p.id, p.part_number, p.vetting, r.technology, r.capacitance_f, r.rated_voltage_v"
+                        + " from (select p.id, p.part_number, p.vetting, p.latest_number " + from + ") p"
+                        + " join part_revision r on r.subject_id = p.id and r.number = p.latest_number order by p.part_number")
+                .params(parameters)
+                .query((row, index) -> new PartChoice(row.getObject("id", UUID.class), row.getString("part_number"),
+                        Vetting.valueOf(row.getString("vetting")), Technology.ofKey(row.getString("technology")), row.getDouble("capacitance_f"),
+                        row.getDouble("rated_voltage_v")))
                 .list();
     }
 
@@ -57,7 +84,7 @@ class Parts {
     int count(PartFilter filter) {
         Map<String, Object> parameters = new HashMap<>();
         String where = where(filter, parameters);
-        return jdbc.sql("select count(*) " + LATEST + where).params(parameters).query(Integer.class).single();
+        return jdbc.sql("select count(*) " + (filter.asksForFigures() ? LATEST : "from part p") + where).params(parameters).query(Integer.class).single();
     }
 
     Optional<Part> find(UUID id) {

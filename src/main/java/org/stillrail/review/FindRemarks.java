@@ -1,6 +1,8 @@
 package org.stillrail.review;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.springframework.core.annotation.Order;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -23,24 +25,47 @@ class FindRemarks implements Findable {
         return "Comments";
     }
 
+    private record Remark(UUID revisionId, String said) {
+    }
+
+    /** Where a remark stands. */
+    private record Place(UUID bankId, String bank, int number) {
+    }
+
+    /** First what was said, then where: joined in one statement, H2 looks the remarks up anew for every bank revision there is. */
     @Override
     public List<Found> find(String pattern, int most) {
-        return jdbc.sql("""
-                        select b.id, b.name, r.number, t.person, t.said, t.said_at from (
-                            select revision_id, person, remark as said, made_at as said_at from review_comment
-                                where lower(remark) like :pattern escape '!'
-                            union all select revision_id, person, remark, taken_at from review_step
-                                where lower(remark) like :pattern escape '!'
-                            union all select c.revision_id, c.owner, c.reason, s.taken_at from concession c
-                                join review_step s on s.revision_id = c.revision_id and s.step = 'SUBMITTED'
-                                where lower(c.reason) like :pattern escape '!') t
-                        join bank_revision r on r.id = t.revision_id join bank b on b.id = r.subject_id
-                        order by t.said_at desc, b.id fetch next :most rows only""")
+        List<Remark> remarks = jdbc.sql("""
+                        select revision_id, person, remark as said, made_at as said_at from review_comment
+                            where lower(remark) like :pattern escape '!'
+                        union all select revision_id, person, remark, taken_at from review_step
+                            where lower(remark) like :pattern escape '!'
+                        union all select c.revision_id, c.owner, c.reason, s.taken_at from concession c
+                            join review_step s on s.revision_id = c.revision_id and s.step = 'SUBMITTED'
+                            where lower(c.reason) like :pattern escape '!'
+                        order by said_at desc, revision_id fetch next :most rows only""")
                 .param("pattern", pattern)
                 .param("most", most)
-                .query((row, index) -> new Found(row.getString("name") + ", revision " + row.getInt("number"),
-                        "/banks/" + row.getObject("id", UUID.class) + "/revisions/" + row.getInt("number") + "#review",
-                        row.getString("person") + ": " + row.getString("said")))
+                .query((row, index) -> new Remark(row.getObject("revision_id", UUID.class), row.getString("person") + ": " + row.getString("said")))
                 .list();
+        Map<UUID, Place> places = places(remarks.stream().map(Remark::revisionId).toList());
+        return remarks.stream().map(remark -> {
+            Place place = places.get(remark.revisionId());
+            return new Found(place.bank() + ", revision " + place.number(),
+                    "/banks/" + place.bankId() + "/revisions/" + place.number() + "#review", remark.said());
+        }).toList();
+    }
+
+    private Map<UUID, Place> places(List<UUID> revisionIds) {
+        Map<UUID, Place> places = new HashMap<>();
+        if (!revisionIds.isEmpty()) {
+            jdbc.sql("select r.id, r.number, b.id as bank_id, b.name from bank_revision r join bank b on b.id = r.subject_id where r.id in (:ids)")
+                    .param("ids", revisionIds)
+                    .query(row -> {
+                        places.put(row.getObject("id", UUID.class),
+                                new Place(row.getObject("bank_id", UUID.class), row.getString("name"), row.getInt("number")));
+                    });
+        }
+        return places;
     }
 }

@@ -9,6 +9,7 @@ import java.time.OffsetDateTime;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.dao.DataIntegrityViolationException;
@@ -21,6 +22,7 @@ import org.stillrail.document.Sha256;
 import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.support.AtOnce;
 import org.stillrail.support.TestDatabase;
+import org.stillrail.web.Quantity;
 
 /** Parts, sweeps and raw files as they are stored, on either engine. */
 abstract class LibraryRowsSuite {
@@ -118,6 +120,20 @@ abstract class LibraryRowsSuite {
     void aPartNumberIsTakenOnce() {
         stored("-once", 1e-6);
         assertThatThrownBy(() -> stored("-once", 2e-6)).isInstanceOf(DuplicateKeyException.class);
+    }
+
+    @Test
+    void offersForABankWhatHoldsTheTextAndIsNotWithdrawn() {
+        Part first = stored("-offered-1", 1e-6);
+        Part second = stored("-offered-2", 2e-6);
+        Part gone = stored("-offered-3", 3e-6);
+        parts.changeVetting(gone.id(), gone.version(), Vetting.WITHDRAWN, "No longer made", AT);
+        PartFilter filter = filter(prefix + "-offered", null, null, null, null, null);
+        assertThat(parts.choices(filter, 5)).extracting(PartChoice::id).containsExactly(first.id(), second.id());
+        assertThat(parts.choices(filter, 1)).extracting(PartChoice::id).containsExactly(first.id());
+        assertThat(parts.choices(Set.of(gone.id()))).extracting(PartChoice::label).singleElement().asString()
+                .startsWith(gone.partNumber()).contains(Quantity.format(3e-6, "F", 3)).endsWith("withdrawn");
+        assertThat(parts.choices(Set.of())).isEmpty();
     }
 
     @Test
