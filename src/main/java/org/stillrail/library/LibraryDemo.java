@@ -1,20 +1,16 @@
 package org.stillrail.library;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.springframework.core.annotation.Order;
-import org.springframework.core.io.ClassPathResource;
 import org.springframework.stereotype.Component;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.DemoChapter;
+import org.stillrail.account.DemoFiles;
 import org.stillrail.account.DemoTeam;
-import org.stillrail.document.CanonicalJson;
 import org.stillrail.sweepfile.ColumnMapping;
 import org.stillrail.sweepfile.Fixture;
 import org.stillrail.sweepfile.ReadOptions;
@@ -26,7 +22,7 @@ import org.stillrail.sweepfile.SweepReader;
 @Order(100)
 class LibraryDemo implements DemoChapter {
 
-    private static final String FOLDER = "demo-data/library/";
+    private static final String FOLDER = "library/";
 
     private final Parts parts;
     private final Sweeps sweeps;
@@ -47,20 +43,22 @@ class LibraryDemo implements DemoChapter {
     private record ChosenSweep(String file, String reason) {
     }
 
-    private record DemoSweep(String partNumber, String file, String fixture, String columns, SweepProvenance provenance, String importedBy) {
+    /** @param setup of instrument and fixture, or null */
+    private record DemoSweep(
+            String partNumber, String file, String fixture, String columns, SweepProvenance provenance, MeasurementSetup setup, String importedBy) {
     }
 
     @Override
     public void write(DemoTeam team) {
         OffsetDateTime now = OffsetDateTime.now(clock);
         Map<String, Part> byNumber = new HashMap<>();
-        List<DemoPart> demoParts = List.of(CanonicalJson.read(text("parts.json"), DemoPart[].class));
+        List<DemoPart> demoParts = List.of(DemoFiles.json(FOLDER + "parts.json", DemoPart[].class));
         for (DemoPart demo : demoParts) {
             PartDocument document = demo.part().withModel(ModelChoice.DATASHEET);
             byNumber.put(document.partNumber(), parts.insert(document, demo.vetting(), demo.vettingReason(), team.engineer(), now));
         }
         Map<String, Sweep> byFile = new HashMap<>();
-        for (DemoSweep demo : CanonicalJson.read(text("sweeps.json"), DemoSweep[].class)) {
+        for (DemoSweep demo : DemoFiles.json(FOLDER + "sweeps.json", DemoSweep[].class)) {
             byFile.put(demo.file(), add(demo, byNumber.get(demo.partNumber()), importer(team, demo.importedBy()), now));
         }
         for (DemoPart demo : demoParts) {
@@ -74,27 +72,15 @@ class LibraryDemo implements DemoChapter {
     }
 
     private Sweep add(DemoSweep demo, Part part, CurrentPerson importer, OffsetDateTime at) {
-        byte[] bytes = bytes("sweeps/" + demo.file());
+        byte[] bytes = DemoFiles.bytes(FOLDER + "sweeps/" + demo.file());
         ColumnMapping mapping = demo.columns() == null ? null : ColumnMapping.parse(demo.columns());
         ReadSweep read = SweepReader.read(bytes, demo.file(), ReadOptions.of(Fixture.of(demo.fixture())).withColumns(mapping));
         SweepDocument document = new SweepDocument(demo.provenance(), read.format(), demo.columns(), read.referenceOhm(), read.warnings(),
-                read.frequencyHz(), read.resistanceOhm(), read.reactanceOhm(), null);
+                read.frequencyHz(), read.resistanceOhm(), read.reactanceOhm(), demo.setup());
         return sweeps.insert(part.id(), rawFiles.keep(bytes), demo.file(), document, importer, at);
     }
 
-    private static CurrentPerson importer(DemoTeam team, String userName) {
+    static CurrentPerson importer(DemoTeam team, String userName) {
         return userName.equals(team.librarian().userName()) ? team.librarian() : team.engineer();
-    }
-
-    private static String text(String name) {
-        return new String(bytes(name), StandardCharsets.UTF_8);
-    }
-
-    private static byte[] bytes(String name) {
-        try {
-            return new ClassPathResource(FOLDER + name).getContentAsByteArray();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

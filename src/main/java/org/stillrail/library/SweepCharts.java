@@ -17,7 +17,7 @@ import org.stillrail.web.Quantity;
 /** The charts of one sweep: the points with their uncertainty, the fit over them, and the fit's error for |Z| and apart for the ESR. */
 final class SweepCharts {
 
-    private static final int MOST_SPANS = 12;
+    static final int MOST_SPANS = 12;
     private static final double SMALLEST_SPAN = 1.02;
 
     private final PartDocument part;
@@ -59,12 +59,12 @@ final class SweepCharts {
             series.add(Series.of("fit", "fit", "reference", curve.grid().toArray(), fitted().magnitudes()).drawnAs(null, "fitted"));
         }
         series.add(Series.of("datasheet", "datasheet", "branch", sheet.grid().toArray(), sheet.magnitudes()).drawnAs(part.technology().key(), "datasheet"));
-        double[] shields = trust.shieldErrorOhm();
+        double[] shields = trust.shieldErrorShown();
         if (shields != null) {
             series.add(Series.of("shields", "error of the shields", "limit", curve.grid().toArray(), shields));
         }
         List<Band> shown = new ArrayList<>(bands);
-        untrusted().forEach(shown::add);
+        trust.untrusted().stream().limit(MOST_SPANS).forEach(band -> shown.add(untrusted(band)));
         return chart("sweep-magnitude", "Magnitude of the impedance, with its uncertainty", Axis.log("|Z|", "\u03a9"), series, shown);
     }
 
@@ -117,20 +117,8 @@ final class SweepCharts {
         return new Curve(grid, r, x);
     }
 
-    /** What lies between the bands of trust. */
-    private List<Band> untrusted() {
-        List<Band> outside = new ArrayList<>();
-        double from = fit.curve().grid().startHz();
-        for (FrequencyBand trusted : trust.trusted()) {
-            if (trusted.startHz() > from * SMALLEST_SPAN && outside.size() < MOST_SPANS) {
-                outside.add(new Band(from, trusted.startHz(), "|Z| not trusted", "untrusted"));
-            }
-            from = trusted.stopHz();
-        }
-        if (fit.curve().grid().stopHz() > from * SMALLEST_SPAN) {
-            outside.add(new Band(from, fit.curve().grid().stopHz(), "|Z| not trusted", "untrusted"));
-        }
-        return outside;
+    static Band untrusted(FrequencyBand band) {
+        return new Band(band.startHz(), band.stopHz(), "|Z| not trusted", "untrusted");
     }
 
     private static PartCharts.PartChart chart(String id, String title, Axis y, List<Series> series, List<Band> bands) {

@@ -54,7 +54,7 @@ public class SweepIntake {
     /** How well the instrument tells the impedance and the resistance at each point. */
     public SweepTrust trust(SweepDocument document, Curve curve) {
         Trust trust = Trust.of(document, curve);
-        return new SweepTrust(trust.uncertainty(), trust.words());
+        return new SweepTrust(trust.uncertainty(), trust.untrusted().stream().limit(SweepCharts.MOST_SPANS).map(SweepCharts::untrusted).toList(), trust.shieldErrorShown(), trust.words());
     }
 
     /** Keeps the bytes and returns their SHA-256; within the caller's transaction. */

@@ -1,6 +1,7 @@
 package org.stillrail.library;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -20,6 +21,7 @@ final class Trust {
 
     private static final double USUAL_REFERENCE_OHM = 50;
     private static final int SHOWN_BANDS = 3;
+    private static final double SMALLEST_SPAN = 1.02;
 
     private final Curve impedance;
     private final Fixture fixture;
@@ -53,6 +55,22 @@ final class Trust {
         return uncertainty.trustedBands(LIMIT);
     }
 
+    /** What lies between the bands of trust. */
+    List<FrequencyBand> untrusted() {
+        List<FrequencyBand> outside = new ArrayList<>();
+        double from = impedance.grid().startHz();
+        for (FrequencyBand band : trusted()) {
+            if (band.startHz() > from * SMALLEST_SPAN) {
+                outside.add(new FrequencyBand(from, band.startHz()));
+            }
+            from = band.stopHz();
+        }
+        if (impedance.grid().stopHz() > from * SMALLEST_SPAN) {
+            outside.add(new FrequencyBand(from, impedance.grid().stopHz()));
+        }
+        return outside;
+    }
+
     /** Radius of the disc around Z at a frequency, by the nearest point. */
     double errorOhmAt(double hz) {
         int low = 0;
@@ -71,6 +89,13 @@ final class Trust {
     /** The shields' error at each point in ohm, or null where they are not given. */
     double[] shieldErrorOhm() {
         return setup.shields() == null || fixture != Fixture.SHUNT_THROUGH ? null : setup.shields().errorOn(impedance.grid()).magnitudes();
+    }
+
+    /** {@link #shieldErrorOhm()} for a chart: not a number where it is far below anything that was measured. */
+    double[] shieldErrorShown() {
+        double[] error = shieldErrorOhm();
+        double least = Arrays.stream(impedance.magnitudes()).min().orElse(0) / 10;
+        return error == null ? null : Arrays.stream(error).map(ohm -> ohm < least ? Double.NaN : ohm).toArray();
     }
 
     /** What a reader should know, in sentences. */

@@ -1,16 +1,12 @@
 package org.stillrail.project;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
-import org.springframework.core.io.ClassPathResource;
 import org.stillrail.account.CurrentPerson;
+import org.stillrail.account.DemoFiles;
 import org.stillrail.account.DemoTeam;
-import org.stillrail.document.CanonicalJson;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.requirement.RailFigures;
 
@@ -46,12 +42,7 @@ public record DemoStory(String about, String currency, List<DemoProject> project
 
     /** Reads the file. */
     public static DemoStory read() {
-        try {
-            byte[] bytes = new ClassPathResource("demo-data/projects.json").getContentAsByteArray();
-            return CanonicalJson.read(new String(bytes, StandardCharsets.UTF_8), DemoStory.class);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return DemoFiles.json("projects.json", DemoStory.class);
     }
 
     public static CurrentPerson person(DemoTeam team, String userName) {

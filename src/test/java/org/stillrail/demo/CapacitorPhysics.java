@@ -21,9 +21,10 @@ package org.stillrail.demo;
  * @param skinHz          where the skin effect starts
  */
 record CapacitorPhysics(double capacitanceF, double referenceHz, double lossTangent, double poreOhm, double electrolyteOhm,
-        double metalOhm, double skinHz, double inductanceH) {
+        double metalOhm, double skinHz, double inductanceH) implements Specimen {
 
-    Phasor impedance(double hz) {
+    @Override
+    public Phasor impedance(double hz) {
         double omega = 2 * Math.PI * hz;
         Phasor metal = new Phasor(1, hz / skinHz).squareRoot().times(metalOhm);
         Phasor dielectric = dielectric(omega);

@@ -6,10 +6,10 @@ import java.util.List;
 /**
  * One file of the demo.
  *
- * @param sample the sample under the conditions it was measured at
+ * @param sample what was measured, under the conditions it was measured at
  * @param remark what the operator typed at the instrument
  */
-record DemoSweep(String file, CapacitorPhysics sample, SweepGrid grid, Bench bench, SweepFormat format, long seed,
+record DemoSweep(String file, Specimen sample, SweepGrid grid, Bench bench, SweepFormat format, long seed,
         String remark) {
 
     static final String ORIGIN = "Synthetic data of the Stillrail demo; no such part exists";

@@ -6,7 +6,7 @@ import java.util.List;
 /** What the instrument reported at one frequency, and the impedance without noise. */
 record Reading(double hz, Phasor reported, Phasor truth) {
 
-    static List<Reading> sweep(CapacitorPhysics sample, SweepGrid grid, Bench bench, long seed) {
+    static List<Reading> sweep(Specimen sample, SweepGrid grid, Bench bench, long seed) {
         InstrumentNoise noise = new InstrumentNoise(seed);
         List<Reading> readings = new ArrayList<>();
         for (double hz : grid.frequenciesHz()) {

@@ -53,10 +53,15 @@ class Bench {
                 .orElseThrow(() -> new NotFoundException("This revision has no such record of the bench."));
     }
 
-    /** Keeps the raw bytes and what was read from them. */
-    @PreAuthorize(May.IMPORT_SWEEP)
+    /**
+     * Keeps the raw bytes and what was read from them.
+     *
+     * @throws org.springframework.security.access.AccessDeniedException for whoever may not change the bank
+     */
+    @PreAuthorize(May.SCRATCH)
     @Transactional
     public BenchRecord attach(Bank bank, BenchKind kind, SweepIntake.SentFile file, BenchDocument document, CurrentPerson author) {
+        banks.requireEditor(bank, author);
         String sha256 = intake.keepRaw(file.bytes());
         BenchRecord record = new BenchRecord(UUID.randomUUID(), bank.revision().id(), kind, sha256, file.fileName(), author.displayName(),
                 OffsetDateTime.now(clock), document);

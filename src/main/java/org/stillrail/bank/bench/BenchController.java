@@ -26,7 +26,6 @@ import org.stillrail.account.May;
 import org.stillrail.bank.Bank;
 import org.stillrail.bank.BankInputs;
 import org.stillrail.bank.Banks;
-import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.EvaluationInput;
 import org.stillrail.electrical.evaluation.EvaluationRefusedException;
@@ -62,12 +61,13 @@ class BenchController {
     }
 
     @PostMapping("/banks/{bankId}/revisions/{number}/bench")
-    @PreAuthorize(May.IMPORT_SWEEP)
+    @PreAuthorize(May.SCRATCH)
     String attach(
             @PathVariable UUID bankId, @PathVariable int number, @RequestParam(name = "file", required = false) List<MultipartFile> files,
             @RequestParam MultiValueMap<String, String> parameters, @AuthenticationPrincipal CurrentPerson person, Model model,
             RedirectAttributes redirect) {
         Bank bank = banks.require(bankId, number);
+        banks.requireEditor(bank, person);
         Form form = Form.of(parameters);
         BenchKind kind = BenchForm.kind(form);
         SweepIntake.SentFile file = intake.file(files, form);
@@ -97,7 +97,7 @@ class BenchController {
             return page(bank, form, person, model);
         }
         try {
-            Bank saved = bench.writeBack(bank, version, ImpedanceView.fit(record, inputs.of(bank.document())), record, person);
+            Bank saved = bench.writeBack(bank, version, ImpedanceView.fit(record, inputs.of(bank.document()), intake.trust(record.document().sweep(), record.document().sweep().impedance())), record, person);
             redirect.addFlashAttribute("notice", "Saved as revision " + saved.latestNumber() + " with the fitted mountings.");
             return "redirect:/banks/" + bankId;
         } catch (StaleVersionException e) {
@@ -120,7 +120,7 @@ class BenchController {
         Bank bank = banks.require(bankId, number);
         model.addAttribute("bank", bank);
         try {
-            model.addAttribute("sheet", BenchSheet.of(Evaluation.evaluate(inputs.of(bank.document()))));
+            model.addAttribute("sheet", BenchSheet.of(Evaluation.picturesOnly(inputs.of(bank.document()), null)));
         } catch (EvaluationRefusedException e) {
             model.addAttribute("refused", e.getMessage());
         }
@@ -134,7 +134,7 @@ class BenchController {
         EvaluationInput input = inputs.of(bank.document());
         List<String> description = new ArrayList<>(List.of("Bank " + bank.name() + ", revision " + number));
         input.branches().forEach(branch -> description.add(branch.count() + " x " + branch.label() + ": " + branch.source()));
-        return SweepExport.of(format, bank.name(), Evaluation.evaluate(input).curves().bank(), null, description);
+        return SweepExport.of(format, bank.name(), Evaluation.picturesOnly(input, null).curves().bank(), null, description);
     }
 
     private String page(Bank bank, Form form, CurrentPerson person, Model model) {
@@ -150,7 +150,9 @@ class BenchController {
         model.addAttribute("impedances", impedances);
         model.addAttribute("traces", traces);
         model.addAttribute("problems", problems);
-        model.addAttribute("mayEdit", bank.isLatest() && banks.mayEdit(bank, person));
+        boolean mayAttach = banks.mayEdit(bank, person);
+        model.addAttribute("mayAttach", mayAttach);
+        model.addAttribute("mayEdit", mayAttach && bank.isLatest());
         model.addAttribute("benchKinds", BenchForm.kinds());
         intake.addChoicesTo(model);
         model.addAttribute("form", form);
@@ -163,7 +165,7 @@ class BenchController {
         Evaluation evaluation;
         try {
             input = inputs.of(bank.document());
-            evaluation = Evaluation.evaluate(input);
+            evaluation = Evaluation.picturesOnly(input, null);
         } catch (EvaluationRefusedException e) {
             problems.add(e.getMessage());
             return;
@@ -171,8 +173,7 @@ class BenchController {
         for (BenchRecord record : records) {
             try {
                 if (record.kind() == BenchKind.IMPEDANCE) {
-                    Curve measured = ImpedanceView.drawn(record);
-                    impedances.add(ImpedanceView.of(record, input, evaluation.frequencies(), intake.trust(record.document().sweep(), measured), measured));
+                    impedances.add(ImpedanceView.of(record, input, evaluation.frequencies(), intake));
                 } else {
                     traces.add(TraceView.of(record, evaluation));
                 }

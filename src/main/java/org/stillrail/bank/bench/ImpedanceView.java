@@ -14,6 +14,8 @@ import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.Thinning;
 import org.stillrail.electrical.evaluation.EvaluationInput;
 import org.stillrail.electrical.evaluation.KeyFrequencies;
+import org.stillrail.library.SweepDocument;
+import org.stillrail.library.SweepIntake;
 import org.stillrail.library.SweepTrust;
 import org.stillrail.web.ChartData;
 import org.stillrail.web.ChartData.Axis;
@@ -40,19 +42,29 @@ record ImpedanceView(
     record MountingLine(String label, String resistance, String inductance, String remark) {
     }
 
-    /** What a fit needs to be written back. */
-    static MountingFit fit(BenchRecord record, EvaluationInput input) {
-        return MountingFit.of(Predicted.bank(input, record.document().sweep().provenance().biasV(),
-                record.document().sweep().provenance().temperatureC()), record.document().sweep().impedance(), MountingBounds.BELIEVABLE);
+    /**
+     * The mountings that bring the prediction nearest to what the instrument can tell.
+     *
+     * @param trust of all points of the record
+     * @throws IllegalArgumentException where too few points are trusted
+     */
+    static MountingFit fit(BenchRecord record, EvaluationInput input, SweepTrust trust) {
+        SweepDocument sweep = record.document().sweep();
+        return MountingFit.of(Predicted.bank(input, sweep.provenance().biasV(), sweep.provenance().temperatureC()),
+                Thinning.where(sweep.impedance(), trust::isMagnitudeKnown), MountingBounds.BELIEVABLE);
     }
 
-    static ImpedanceView of(BenchRecord record, EvaluationInput input, KeyFrequencies frequencies, SweepTrust trust, Curve measured) {
+    static ImpedanceView of(BenchRecord record, EvaluationInput input, KeyFrequencies frequencies, SweepIntake intake) {
         BenchDocument document = record.document();
+        Curve whole = document.sweep().impedance();
+        // Long sweeps are compared and drawn thinned.
+        Curve measured = Thinning.keepingPeaks(whole, MOST_POINTS);
+        SweepTrust trust = intake.trust(document.sweep(), measured);
         Bank bank = Predicted.bank(input, document.sweep().provenance().biasV(), document.sweep().provenance().temperatureC());
         BenchComparison comparison = BenchComparison.of(bank, measured,
                 Predicted.bands(bank, frequencies, measured.grid().startHz(), measured.grid().stopHz()),
-                i -> trust.uncertainty().isResistanceKnown(i));
-        MountingFit fit = fit(record, input);
+                trust::isMagnitudeKnown, trust::isResistanceKnown);
+        MountingFit fit = fit(record, input, intake.trust(document.sweep(), whole));
         Curve fitted = mounted(bank, fit).on(measured.grid()).bank();
         List<BandLine> lines = comparison.bands().stream().map(band -> line(band, document)).toList();
         boolean met = comparison.bands().stream().noneMatch(band -> Boolean.FALSE.equals(band.within(document.tolerancePercent(), document.resistancePercent())));
@@ -61,11 +73,6 @@ record ImpedanceView(
                 chart("|Z| of the assembled bank, predicted and measured", Axis.log("|Z|", "\u03a9"), comparison, fitted, frequencies, trust, true).json(),
                 chart("ESR of the assembled bank, predicted and measured", Axis.log("ESR", "\u03a9"), comparison, fitted, frequencies, trust, false).json(),
                 error(comparison, fitted, frequencies).json());
-    }
-
-    /** Long sweeps are compared and drawn thinned. */
-    static Curve drawn(BenchRecord record) {
-        return Thinning.keepingPeaks(record.document().sweep().impedance(), MOST_POINTS);
     }
 
     private static Bank mounted(Bank bank, MountingFit fit) {
@@ -90,9 +97,10 @@ record ImpedanceView(
         String range = Quantity.format(error.band().fromHz(), "Hz", 3) + " \u2013 " + Quantity.format(error.band().toHz(), "Hz", 3);
         Boolean within = error.within(document.tolerancePercent(), document.resistancePercent());
         if (within == null) {
-            return new BandLine(error.band().name(), range, "not measured", "", "", "");
+            return new BandLine(error.band().name(), range, error.passedOver() > 0 ? "not told by this measurement" : "not measured", "", "", "");
         }
-        return new BandLine(error.band().name(), range, within ? "met" : "missed", percent(error.rmsPercent()),
+        return new BandLine(error.band().name(), range, within ? "met" : "missed",
+                percent(error.rmsPercent()) + (error.passedOver() > 0 ? " where it is trusted" : ""),
                 signed(error.worstPercent()) + " at " + Quantity.format(error.worstHz(), "Hz", 3),
                 error.resistanceWorstPercent() == null ? "not known from this measurement"
                         : percent(error.resistanceRmsPercent()) + ", at worst " + signed(error.resistanceWorstPercent())
@@ -123,13 +131,20 @@ record ImpedanceView(
             String summary, Axis y, BenchComparison comparison, Curve fitted, KeyFrequencies frequencies, SweepTrust trust, boolean magnitude) {
         ToDoubleBiFunction<Curve, Integer> value = magnitude ? Curve::magnitude : (curve, i) -> curve.real(i) > 0 ? curve.real(i) : Double.NaN;
         double[] hz = comparison.measured().grid().toArray();
-        List<Series> series = List.of(
+        List<Series> series = new ArrayList<>(List.of(
                 Series.of("measured", "measured", "measured", hz, values(comparison.measured(), value)).drawnAs(null, "measured").between(
                         magnitude ? trust.uncertainty().lowestMagnitudeOhm() : trust.uncertainty().lowestResistanceOhm(),
                         magnitude ? trust.uncertainty().highestMagnitudeOhm() : trust.uncertainty().highestResistanceOhm()),
                 Series.of("bank", "predicted", "bank", hz, values(comparison.predicted(), value)),
-                Series.of("fitted", "with fitted mountings", "reference", hz, values(fitted, value)).drawnAs(null, "fitted"));
-        return new ChartData(summary, Axis.FREQUENCY, y, series, marks(frequencies), bands(frequencies));
+                Series.of("fitted", "with fitted mountings", "reference", hz, values(fitted, value)).drawnAs(null, "fitted")));
+        List<Band> bands = new ArrayList<>(bands(frequencies));
+        if (magnitude) {
+            bands.addAll(trust.untrusted());
+            if (trust.shieldErrorOhm() != null) {
+                series.add(Series.of("shields", "error of the shields", "limit", hz, trust.shieldErrorOhm()));
+            }
+        }
+        return new ChartData(summary, Axis.FREQUENCY, y, series, marks(frequencies), bands);
     }
 
     private static ChartData error(BenchComparison comparison, Curve fitted, KeyFrequencies frequencies) {

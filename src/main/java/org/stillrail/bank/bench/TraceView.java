@@ -21,6 +21,8 @@ record TraceView(BenchRecord record, List<String> words, List<Titled> charts, St
 
     private static final int MOST_POINTS = 4000;
     private static final int SHIFTS = 400;
+    /** An octave of the prediction is drawn beyond either end of a measured loop. */
+    private static final double BEYOND = 2;
 
     /** A chart with its title. */
     record Titled(String title, String json) {
@@ -45,12 +47,20 @@ record TraceView(BenchRecord record, List<String> words, List<Titled> charts, St
         if (evaluation.loop() == null) {
             words.add("There is no prediction of the loop: the rail says nothing of its control.");
         } else {
-            double[] hz = evaluation.loop().grid().toArray();
-            gain.add(Series.of("bank", "predicted", "bank", hz, evaluation.loop().gainDb()));
-            phase.add(Series.of("bank", "predicted", "bank", hz, evaluation.loop().phaseDeg()));
-            Double crossover = evaluation.loop().crossoverHz();
-            words.add("Predicted: " + (crossover == null ? "the gain does not cross 0 dB."
-                    : new Margin(crossover, evaluation.loop().phaseMarginDeg()).words()));
+            double[] all = evaluation.loop().grid().toArray();
+            // Far beyond what was measured the predicted phase would flatten everything else.
+            int[] shown = IntStream.range(0, all.length).filter(i -> all[i] >= loop.frequencyHz()[0] / BEYOND
+                    && all[i] <= loop.frequencyHz()[loop.frequencyHz().length - 1] * BEYOND).toArray();
+            double[] hz = taken(all, shown);
+            gain.add(Series.of("bank", "predicted", "bank", hz, taken(evaluation.loop().gainDb(), shown)));
+            phase.add(Series.of("bank", "predicted", "bank", hz, taken(evaluation.loop().phaseDeg(), shown)));
+            Margin predicted = evaluation.loop().crossoverHz() == null ? null
+                    : new Margin(evaluation.loop().crossoverHz(), evaluation.loop().phaseMarginDeg());
+            words.add("Predicted: " + (predicted == null ? "the gain does not cross 0 dB." : predicted.words()));
+            if (measured != null && predicted != null) {
+                words.add("The crossover is off by " + signed(100 * (measured.hz() / predicted.hz() - 1), "%") + ", the phase margin by "
+                        + signed(measured.phaseMarginDeg() - predicted.phaseMarginDeg(), "deg") + ".");
+            }
         }
         return new TraceView(record, words, List.of(
                 new Titled("Gain of the loop", new ChartData("Gain of the loop, predicted and measured", Axis.FREQUENCY, Axis.linear("|T|", "dB"), gain,
@@ -92,11 +102,12 @@ record TraceView(BenchRecord record, List<String> words, List<Titled> charts, St
             double[] whole = evaluation.ripple().voltage().voltagesV();
             double[] seen = LowPass.ofPeriod(time, whole, trace.bandwidthHz());
             words.add("Predicted: " + Quantity.format(evaluation.ripple().voltage().peakToPeakV(), "V", 3) + " peak to peak, "
-                    + peakToPeak(seen) + " of it through this bandwidth.");
+                    + peakToPeak(seen) + " of it through this bandwidth; measured is " + share(swing(trace.voltageV()), swing(seen)) + " of that.");
+            words.add("The trace is laid over the prediction by the shift in time that fits best: the size and shape can be judged, not the timing.");
             Piece piece = Piece.onePeriod(trace.timeS(), centred, time, seen, period);
             series.add(measured(piece.time(), piece.value()));
             series.add(Series.of("bank", "predicted", "bank", time, whole));
-            series.add(Series.of("seen", "predicted, through the bandwidth", "reference", time, seen));
+            series.add(Series.of("seen", "predicted, filtered", "reference", time, seen));
         }
         return new TraceView(record, words, List.of(new Titled("Ripple over one period",
                 new ChartData("Ripple, predicted and measured", Axis.TIME, Axis.linear("Voltage", "V"), series, List.of(), List.of()).json())), "bench-ripple");
@@ -154,9 +165,10 @@ record TraceView(BenchRecord record, List<String> words, List<Titled> charts, St
             double[] time = evaluation.steps().step().timeS();
             double[] whole = evaluation.steps().step().deviationV();
             double[] seen = LowPass.of(time, whole, trace.bandwidthHz());
-            words.add("Predicted: " + extremes(whole) + "; through this bandwidth " + extremes(seen) + ".");
+            words.add("Predicted: " + extremes(whole) + "; through this bandwidth " + extremes(seen) + ". The larger of the two measured is "
+                    + share(largest(deviation), largest(seen)) + " of the larger predicted.");
             series.add(Series.of("bank", "predicted", "bank", time, whole));
-            series.add(Series.of("seen", "predicted, through the bandwidth", "reference", time, seen));
+            series.add(Series.of("seen", "predicted, filtered", "reference", time, seen));
         }
         return new TraceView(record, words, List.of(new Titled("Load step",
                 new ChartData("Load step, predicted and measured", Axis.TIME, Axis.linear("Deviation", "V"), series, List.of(), List.of()).json())), "bench-step");
@@ -194,7 +206,27 @@ record TraceView(BenchRecord record, List<String> words, List<Titled> charts, St
     }
 
     private static String peakToPeak(double[] values) {
-        return Quantity.format(Arrays.stream(values).max().orElse(0) - Arrays.stream(values).min().orElse(0), "V", 3);
+        return Quantity.format(swing(values), "V", 3);
+    }
+
+    private static double swing(double[] values) {
+        return Arrays.stream(values).max().orElse(0) - Arrays.stream(values).min().orElse(0);
+    }
+
+    private static double largest(double[] values) {
+        return Arrays.stream(values).map(Math::abs).max().orElse(0);
+    }
+
+    private static String share(double measured, double predicted) {
+        return predicted == 0 ? "not to be had as a share" : Quantity.format(100 * measured / predicted, "%", 3);
+    }
+
+    private static String signed(double value, String unit) {
+        return (value > 0 ? "+" : "") + Quantity.format(value, unit, 2);
+    }
+
+    private static double[] taken(double[] values, int[] indices) {
+        return Arrays.stream(indices).mapToDouble(i -> values[i]).toArray();
     }
 
     private static String extremes(double[] values) {

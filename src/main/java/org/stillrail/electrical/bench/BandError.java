@@ -3,7 +3,8 @@ package org.stillrail.electrical.bench;
 /**
  * How far a prediction is from the measurement in one band: predicted over measured, less 1, in per cent.
  *
- * @param points           measured in the band; with 0 there are no figures, all others are null
+ * @param points           compared in the band; with 0 there are no figures, the errors are null
+ * @param passedOver       measured in the band, but the instrument does not tell |Z| there
  * @param rmsPercent       of |Z|
  * @param worstPercent     of |Z|, by size, with its sign
  * @param worstHz          where that is
@@ -11,10 +12,10 @@ package org.stillrail.electrical.bench;
  * @param resistanceRmsPercent and {@code resistanceWorstPercent}: of the ESR where it is known, null where it nowhere is
  */
 public record BandError(
-        ErrorBand band, int points, Double rmsPercent, Double worstPercent, Double worstHz, int resistancePoints,
+        ErrorBand band, int points, int passedOver, Double rmsPercent, Double worstPercent, Double worstHz, int resistancePoints,
         Double resistanceRmsPercent, Double resistanceWorstPercent) {
 
-    /** Null where nothing was measured in the band. */
+    /** Null where nothing could be compared in the band. */
     public Boolean within(double magnitudePercent, double resistancePercent) {
         if (points == 0) {
             return null;

@@ -18,14 +18,20 @@ public record BenchComparison(Curve measured, Curve predicted, List<BandError> b
         bands = List.copyOf(bands);
     }
 
-    /** @param resistanceKnown whether the instrument tells the resistance at a point of the measured curve */
-    public static BenchComparison of(Bank bank, Curve measured, List<ErrorBand> bands, IntPredicate resistanceKnown) {
+    /**
+     * @param magnitudeKnown  whether the instrument tells |Z| at a point of the measured curve; where it does not, nothing is compared
+     * @param resistanceKnown whether it tells the resistance there
+     */
+    public static BenchComparison of(
+            Bank bank, Curve measured, List<ErrorBand> bands, IntPredicate magnitudeKnown, IntPredicate resistanceKnown) {
         Curve predicted = bank.on(measured.grid()).bank();
         return new BenchComparison(measured, predicted,
-                bands.stream().map(band -> error(band, measured, predicted, resistanceKnown)).toList());
+                bands.stream().map(band -> error(band, measured, predicted, magnitudeKnown, resistanceKnown)).toList());
     }
 
-    private static BandError error(ErrorBand band, Curve measured, Curve predicted, IntPredicate resistanceKnown) {
+    private static BandError error(
+            ErrorBand band, Curve measured, Curve predicted, IntPredicate magnitudeKnown, IntPredicate resistanceKnown) {
+        int passedOver = 0;
         List<Double> magnitude = new ArrayList<>();
         List<Double> resistance = new ArrayList<>();
         double worstHz = 0;
@@ -33,6 +39,10 @@ public record BenchComparison(Curve measured, Curve predicted, List<BandError> b
         for (int i = 0; i < measured.size(); i++) {
             double hz = measured.grid().hz(i);
             if (hz < band.fromHz() || hz > band.toHz() || measured.magnitude(i) == 0) {
+                continue;
+            }
+            if (!magnitudeKnown.test(i)) {
+                passedOver++;
                 continue;
             }
             double percent = 100 * (predicted.magnitude(i) / measured.magnitude(i) - 1);
@@ -46,9 +56,9 @@ public record BenchComparison(Curve measured, Curve predicted, List<BandError> b
             }
         }
         if (magnitude.isEmpty()) {
-            return new BandError(band, 0, null, null, null, 0, null, null);
+            return new BandError(band, 0, passedOver, null, null, null, 0, null, null);
         }
-        return new BandError(band, magnitude.size(), rms(magnitude), worst, worstHz, resistance.size(),
+        return new BandError(band, magnitude.size(), passedOver, rms(magnitude), worst, worstHz, resistance.size(),
                 resistance.isEmpty() ? null : rms(resistance), resistance.isEmpty() ? null : largest(resistance));
     }
 

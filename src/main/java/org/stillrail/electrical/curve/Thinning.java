@@ -2,6 +2,8 @@ package org.stillrail.electrical.curve;
 
 import java.util.Arrays;
 import java.util.TreeSet;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /** Fewer points of a long curve: for a screen without losing a peak, or for a calculation without choosing by value. */
 public final class Thinning {
@@ -55,6 +57,19 @@ public final class Thinning {
             kept[k] = (int) ((long) k * (n - 1) / (most - 1));
         }
         return take(curve, kept);
+    }
+
+    /**
+     * The points for which a condition on the index holds.
+     *
+     * @throws IllegalArgumentException where it holds for none
+     */
+    public static Curve where(Curve curve, IntPredicate condition) {
+        int[] kept = IntStream.range(0, curve.size()).filter(condition).toArray();
+        if (kept.length == 0) {
+            throw new IllegalArgumentException("None of the " + curve.size() + " points can be used");
+        }
+        return kept.length == curve.size() ? curve : take(curve, kept);
     }
 
     private static Curve take(Curve curve, int[] kept) {

@@ -3,6 +3,7 @@ package org.stillrail.bank.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.multipart;
@@ -107,6 +108,21 @@ class BenchPagesTest {
         mvc.perform(attach(path, "a.csv", bytes("t,V\n0,1\n1,2\n")).param("kind", "ripple"))
                 .andExpect(content().string(containsString("Bandwidth of the oscilloscope is missing")));
         mvc.perform(get(path).with(people.as(Role.ENGINEER))).andExpect(content().string(containsString("Nothing is attached")));
+    }
+
+    @Test
+    void onlyWhoMayChangeTheBankAttachesToIt() throws Exception {
+        UUID bankId = composed("Bench of one owner");
+        String path = "/banks/" + bankId + "/revisions/1/bench";
+        for (Role role : new Role[] {Role.LIBRARIAN, Role.REVIEWER}) {
+            mvc.perform(attach(path, "board.csv", board()).param("kind", "impedance").param("fixture", "impedance").param("bias", "0")
+                    .param("temperature", "25").param("tolerance", "20").param("resistanceTolerance", "50").with(people.as(role)))
+                    .andExpect(status().isForbidden());
+            mvc.perform(get(path).with(people.as(role))).andExpect(content().string(not(containsString("Attach a measurement"))))
+                    .andExpect(content().string(containsString("The owner of this scratch bank attaches measurements")))
+                    .andExpect(content().string(containsString("Nothing is attached")));
+        }
+        mvc.perform(get(path).with(people.as(Role.ENGINEER))).andExpect(content().string(containsString("Attach a measurement")));
     }
 
     @Test

@@ -77,7 +77,7 @@ class MountingFitTest {
             x[i] *= 1.25;
         }
         List<ErrorBand> bands = List.of(new ErrorBand("low", 1e3, 1e4), new ErrorBand("beyond", 1e9, 2e9));
-        BenchComparison comparison = BenchComparison.of(bank, new Curve(GRID, r, x), bands, i -> true);
+        BenchComparison comparison = BenchComparison.of(bank, new Curve(GRID, r, x), bands, i -> true, i -> true);
         BandError low = comparison.bands().get(0);
         assertThat(low.rmsPercent()).isCloseTo(20, within(1e-9));
         assertThat(low.worstPercent()).isCloseTo(-20, within(1e-9));
@@ -86,7 +86,7 @@ class MountingFitTest {
         assertThat(low.within(19.9, 20.1)).isFalse();
         assertThat(low.within(20.1, 19.9)).isFalse();
         assertThat(comparison.bands().get(1).within(1, 1)).isNull();
-        assertThat(BenchComparison.of(bank, new Curve(GRID, r, x), bands, i -> false).bands().get(0).resistanceWorstPercent()).isNull();
+        assertThat(BenchComparison.of(bank, new Curve(GRID, r, x), bands, i -> true, i -> false).bands().get(0).resistanceWorstPercent()).isNull();
     }
 
     private static void assertRecovered(MountingFit fit, double share) {
