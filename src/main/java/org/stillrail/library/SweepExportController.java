@@ -39,9 +39,11 @@ class SweepExportController {
         SweepProvenance provenance = sweep.provenance();
         List<String> description = List.of(
                 "Part " + library.require(sweep.partId()).partNumber() + (provenance.sample() == null ? "" : ", sample " + provenance.sample()),
-                "Measured by " + provenance.measuredBy() + " on " + provenance.measuredOn() + ", " + provenance.fixture() + ", bias "
-                        + provenance.biasV() + " V, " + provenance.temperatureC() + " degC",
-                "Read from " + sweep.fileName() + ", SHA-256 " + sweep.rawSha256());
+                "Measured by " + known(provenance.measuredBy()) + " on " + known(provenance.measuredOn()) + " with " + known(provenance.instrument()),
+                "Fixture " + provenance.fixture() + ", " + known(provenance.fixtureName()) + ", compensation " + known(provenance.compensation()),
+                "Bias " + provenance.biasV() + " V, temperature " + provenance.temperatureC() + " degC",
+                "Read from " + sweep.fileName(),
+                "SHA-256 of the file: " + sweep.rawSha256());
         return SweepExport.of(format, bare(sweep.fileName()), sweep.document().impedance(), sweep.document().referenceOhm(), description);
     }
 
@@ -58,7 +60,8 @@ class SweepExportController {
         }
         ImpedanceModel chosen = point == null ? model.model() : point.bent().model();
         List<String> description = new ArrayList<>(List.of(
-                "Part " + part.partNumber() + ", revision " + part.revision().number(), model.source(),
+                "Part " + part.partNumber() + ", revision " + part.revision().number() + ", " + part.vetting().label(),
+                "SHA-256 of the revision: " + part.revision().sha256(), "Model: " + model.source(),
                 point == null ? "as measured or as the datasheet says" : point.label()));
         description.addAll(model.estimates());
         return SweepExport.of(format, part.partNumber(), curve(chosen, model.model()), null, description);
@@ -68,6 +71,10 @@ class SweepExportController {
         double[] knots = base.knotsHz();
         FrequencyGrid grid = knots.length > 1 ? FrequencyGrid.of(knots) : FrequencyGrid.logSpaced(LOWEST_HZ, HIGHEST_HZ, MODEL_POINTS);
         return SweepCharts.on(chosen, grid);
+    }
+
+    private static String known(Object stated) {
+        return stated == null ? "unknown" : stated.toString();
     }
 
     private static String bare(String fileName) {

@@ -12,7 +12,6 @@ import org.stillrail.bank.Bank;
 import org.stillrail.bank.BankInputs;
 import org.stillrail.bank.BankState;
 import org.stillrail.electrical.evaluation.Evaluation;
-import org.stillrail.electrical.evaluation.EvaluationInput;
 import org.stillrail.library.Library;
 import org.stillrail.project.Projects;
 import org.stillrail.project.Rail;
@@ -56,18 +55,12 @@ class BankReports {
     BankReport report(Bank bank, CurrentPerson person) {
         Rail rail = bank.isScratch() ? null : projects.requireRailRevision(bank.document().railRevisionId());
         ReviewRecord review = bank.isScratch() ? new ReviewRecord(null, List.of(), List.of(), List.of()) : reviews.of(bank);
-        Evaluation evaluation = evaluation(bank, review);
+        Evaluation evaluation = Evaluation.evaluate(inputs.ofRecord(bank).input());
         List<PartLine> parts = parts(bank);
         return new BankReport(bank, rail == null ? null : projects.require(rail.projectId()), rail,
                 RailFacts.of(evaluation.input().rail()), parts, evaluation, BankReport.verdicts(evaluation), BankReport.charts(evaluation),
                 parts.stream().map(line -> EvidenceLine.of(line, library)).toList(), review, cautions(bank, rail, evaluation, review),
                 OffsetDateTime.now(clock).withOffsetSameInstant(ZoneOffset.UTC), person.displayName());
-    }
-
-    /** Of what was frozen, where the revision was submitted; else of what the library says now. */
-    Evaluation evaluation(Bank bank, ReviewRecord review) {
-        EvaluationInput frozen = review.snapshot() == null ? null : review.snapshot().input();
-        return Evaluation.evaluate(frozen == null ? inputs.of(bank.document()) : frozen);
     }
 
     List<PartLine> parts(Bank bank) {

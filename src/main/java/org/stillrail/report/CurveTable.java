@@ -12,7 +12,7 @@ final class CurveTable {
     private CurveTable() {
     }
 
-    static String csv(Evaluation evaluation) {
+    static String csv(Evaluation evaluation, List<String> comments) {
         List<String> heading = new ArrayList<>(List.of("frequency_Hz", "bank_Re_ohm", "bank_Im_ohm"));
         List<Curve> curves = new ArrayList<>(List.of(evaluation.curves().bank()));
         for (int k = 0; k < evaluation.curves().branches().size(); k++) {
@@ -31,6 +31,6 @@ final class CurveTable {
             }
             rows.add(row);
         }
-        return Csv.write(heading, rows);
+        return Csv.write(comments, heading, rows);
     }
 }

@@ -20,10 +20,10 @@ import org.stillrail.account.May;
 import org.stillrail.bank.Bank;
 import org.stillrail.bank.BankInputs;
 import org.stillrail.bank.Banks;
-import org.stillrail.electrical.curve.Curve;
+import org.stillrail.bank.RecordedInput;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.EvaluationRefusedException;
-import org.stillrail.sweepfile.SweepWriter;
+import org.stillrail.library.SweepExport;
 
 /** What leaves the tool for one bank revision: the report, the bill of materials, the curves. */
 @Controller
@@ -32,7 +32,6 @@ import org.stillrail.sweepfile.SweepWriter;
 class ReportController {
 
     private static final MediaType CSV = new MediaType("text", "csv", StandardCharsets.UTF_8);
-    private static final MediaType TEXT = new MediaType("text", "plain", StandardCharsets.UTF_8);
 
     private final Banks banks;
     private final BankReports reports;
@@ -63,22 +62,28 @@ class ReportController {
     @GetMapping("/curves.csv")
     ResponseEntity<byte[]> curves(@PathVariable UUID bankId, @PathVariable int number) {
         Bank bank = banks.require(bankId, number);
-        return file(bank, "curves.csv", CSV, CurveTable.csv(evaluate(bank)).getBytes(StandardCharsets.UTF_8));
+        RecordedInput recorded = inputs.ofRecord(bank);
+        return file(bank, "curves.csv", CSV, CurveTable.csv(evaluate(recorded), comments(bank, recorded)).getBytes(StandardCharsets.UTF_8));
     }
 
     /** The bank's impedance, one port. */
-    @GetMapping("/impedance.s1p")
-    ResponseEntity<byte[]> touchstone(@PathVariable UUID bankId, @PathVariable int number) {
+    @GetMapping("/export/{format}")
+    ResponseEntity<byte[]> export(@PathVariable UUID bankId, @PathVariable int number, @PathVariable String format) {
         Bank bank = banks.require(bankId, number);
-        Curve curve = evaluate(bank).curves().bank();
-        List<String> comments = List.of("Bank " + bank.name() + ", revision " + number, "SHA-256 of the revision: " + bank.revision().sha256(),
-                "Calculated impedance of the whole bank at the nominal corner");
-        return file(bank, "s1p", TEXT, SweepWriter.touchstoneZ(curve, comments).getBytes(StandardCharsets.UTF_8));
+        RecordedInput recorded = inputs.ofRecord(bank);
+        return SweepExport.of(format, bank.name() + " rev " + number, evaluate(recorded).curves().bank(), null, comments(bank, recorded));
     }
 
-    private Evaluation evaluate(Bank bank) {
+    private static List<String> comments(Bank bank, RecordedInput recorded) {
+        List<String> comments = recorded.comments(bank);
+        comments.add("Calculated at the nominal corner");
+        return comments;
+    }
+
+    /** Curves need no verdicts. */
+    private static Evaluation evaluate(RecordedInput recorded) {
         try {
-            return Evaluation.evaluate(inputs.of(bank.document()));
+            return Evaluation.picturesOnly(recorded.input(), null);
         } catch (EvaluationRefusedException e) {
             throw refused(e);
         }

@@ -12,6 +12,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -88,6 +89,8 @@ class SweepPagesTest {
                     .andExpect(status().isOk())
                     .andReturn().getResponse().getContentAsByteArray();
             String name = format.equals("csv") ? "x.csv" : "x.s1p";
+            assertThat(new String(bytes, StandardCharsets.UTF_8)).contains("Part SWEEP-OUT, sample A", "with invented analyser",
+                    "compensation unknown", "SHA-256 of the file: " + sweep.rawSha256());
             ReadSweep read = SweepReader.read(bytes, name,
                     ReadOptions.of(format.equals("touchstone-s") ? Fixture.REFLECTION : Fixture.IMPEDANCE));
             assertThat(read.frequencyHz()).containsExactly(sweep.document().frequencyHz());
@@ -99,6 +102,29 @@ class SweepPagesTest {
         mvc.perform(get("/library/sweeps/{id}/export/json", sweep.id()).with(people.as(Role.VIEWER)))
                 .andExpect(content().string(containsString("\"frequencyHz\":[50")));
         mvc.perform(get("/library/sweeps/{id}/export/xml", sweep.id()).with(people.as(Role.VIEWER))).andExpect(status().isNotFound());
+    }
+
+    /** The datasheet's only loss figure makes the model a series R-L-C, which every format gives back. */
+    @Test
+    void everyExportOfAPartReadsBackAsItsModel() throws Exception {
+        Part part = part("SWEEP-PART-ALL");
+        SeriesRlc model = new SeriesRlc(22e-6, 5e-3, 1.2e-9);
+        for (String format : List.of("touchstone-z", "touchstone-s", "csv")) {
+            byte[] bytes = mvc.perform(get("/library/parts/{id}/export/{format}", part.id(), format).with(people.as(Role.VIEWER)))
+                    .andExpect(status().isOk()).andReturn().getResponse().getContentAsByteArray();
+            ReadSweep read = SweepReader.read(bytes, format.equals("csv") ? "x.csv" : "x.s1p",
+                    ReadOptions.of(format.equals("touchstone-s") ? Fixture.REFLECTION : Fixture.IMPEDANCE));
+            for (int i = 0; i < read.points(); i++) {
+                double z = Math.sqrt(model.at(read.frequencyHz()[i]).squaredMagnitude());
+                assertThat(read.impedance().magnitude(i)).isCloseTo(z, within(1e-6 * z));
+            }
+            assertThat(new String(bytes, StandardCharsets.UTF_8)).contains("Part SWEEP-PART-ALL, revision 1, proposed",
+                    "SHA-256 of the revision: " + part.revision().sha256(), "Model: datasheet figures without a reference");
+        }
+        mvc.perform(get("/library/parts/{id}/export/json", part.id()).with(people.as(Role.VIEWER)))
+                .andExpect(content().string(containsString("\"resistanceOhm\":[0.005")))
+                .andExpect(content().string(containsString("SHA-256 of the revision")));
+        mvc.perform(get("/library/parts/{id}/export/xml", part.id()).with(people.as(Role.VIEWER))).andExpect(status().isNotFound());
     }
 
     @Test

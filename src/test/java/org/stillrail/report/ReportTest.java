@@ -1,7 +1,9 @@
 package org.stillrail.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import java.io.IOException;
@@ -28,6 +30,7 @@ import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.support.AppTest;
+import org.stillrail.support.SettingsBench;
 import org.stillrail.support.TeamBench;
 import org.stillrail.support.TestPeople;
 import org.stillrail.sweepfile.Fixture;
@@ -96,20 +99,62 @@ class ReportTest {
         assertThat(csv.lines().count()).isEqualTo(2);
     }
 
+    /** Two equal parts side by side halve the impedance of one, in whatever format it is taken away. */
     @Test
-    void theTouchstoneFileIsReadBackAsTheBanksImpedance() throws Exception {
+    void everyExportOfABankReadsBackAsItsImpedance() throws Exception {
         Bank bank = scratch("bulk", null);
-        byte[] file = take(bank, "impedance.s1p");
-        ReadSweep read = SweepReader.read(file, "bank.s1p", ReadOptions.of(Fixture.REFLECTION));
         SeriesRlc one = new SeriesRlc(330e-6, 0.03, 5e-9);
-        int last = read.frequencyHz().length - 1;
-        double omega = 2 * Math.PI * read.frequencyHz()[last];
-        // Two equal parts side by side halve the impedance of one.
-        assertThat(read.resistanceOhm()[last]).isCloseTo(one.resistanceOhm() / 2, Percentage.withPercentage(1e-6));
-        assertThat(read.reactanceOhm()[last]).isCloseTo((omega * one.inductanceH() - 1 / (omega * one.capacitanceF())) / 2,
-                Percentage.withPercentage(1e-6));
-        assertThat(new String(take(bank, "curves.csv"), StandardCharsets.UTF_8).lines().findFirst()).contains(
-                "frequency_Hz,bank_Re_ohm,bank_Im_ohm,branch 1 bulk_Re_ohm,branch 1 bulk_Im_ohm");
+        for (String format : List.of("touchstone-z", "touchstone-s", "csv")) {
+            byte[] file = take(bank, "export/" + format);
+            ReadSweep read = SweepReader.read(file, format.equals("csv") ? "bank.csv" : "bank.s1p",
+                    ReadOptions.of(format.equals("csv") ? Fixture.IMPEDANCE : Fixture.REFLECTION));
+            int last = read.frequencyHz().length - 1;
+            double omega = 2 * Math.PI * read.frequencyHz()[last];
+            assertThat(read.resistanceOhm()[last]).isCloseTo(one.resistanceOhm() / 2, Percentage.withPercentage(1e-6));
+            assertThat(read.reactanceOhm()[last]).isCloseTo((omega * one.inductanceH() - 1 / (omega * one.capacitanceF())) / 2,
+                    Percentage.withPercentage(1e-6));
+            assertThat(new String(file, StandardCharsets.UTF_8)).contains("Bank " + bank.name() + ", revision 1, in work", bank.revision().sha256(),
+                    "2 x bulk: figures typed", "at the nominal corner");
+        }
+        assertThat(new String(take(bank, "export/json"), StandardCharsets.UTF_8)).contains("\"frequencyHz\":[", "\"resistanceOhm\":[0.015",
+                "\"reactanceOhm\":[", bank.revision().sha256());
+    }
+
+    @Test
+    void theCurvesSayWhereTheyComeFromAndTheirColumnsHaveUnits() throws Exception {
+        Bank bank = scratch("=bulk", null);
+        List<String> lines = new String(take(bank, "curves.csv"), StandardCharsets.UTF_8).lines().toList();
+        assertThat(lines.get(0)).isEqualTo("# Bank " + bank.name() + ", revision 1, in work");
+        assertThat(lines).contains("# SHA-256 of the revision: " + bank.revision().sha256(), "# Calculated at the nominal corner",
+                "frequency_Hz,bank_Re_ohm,bank_Im_ohm,branch 1 =bulk_Re_ohm,branch 1 =bulk_Im_ohm");
+        assertThat(lines).anyMatch(line -> line.matches("100\\.0,0\\.015[0-9]*,-2\\.[0-9]+,0\\.015[0-9]*,-2\\.[0-9]+"));
+    }
+
+    /** Settings that change after a submission change what is worked out of other revisions, not of this one. */
+    @Test
+    void whatIsTakenAwayOfASubmittedRevisionRestsOnWhatWasFrozen() throws Exception {
+        CurrentPerson engineer = people.with(Role.ENGINEER);
+        TeamBench bench = new TeamBench(context, engineer);
+        Bank submitted = bench.addBank(4);
+        Bank open = bench.addBank(4);
+        mvc.perform(post("/banks/" + submitted.id() + "/revisions/1/submit").with(people.as(engineer)).with(csrf())).andExpect(status().is3xxRedirection());
+        String before = new String(take(submitted, "curves.csv"), StandardCharsets.UTF_8);
+        String openBefore = new String(take(open, "curves.csv"), StandardCharsets.UTF_8);
+        assertThat(before).contains("what was frozen when this revision was submitted");
+        assertThat(openBefore).contains("settings of today");
+        SettingsBench settings = new SettingsBench(context, people.with(Role.ADMINISTRATOR));
+        settings.changePeak(1.7);
+        try {
+            assertThat(new String(take(submitted, "curves.csv"), StandardCharsets.UTF_8)).isEqualTo(before);
+            assertThat(new String(take(submitted, "export/csv"), StandardCharsets.UTF_8)).contains(inputHash(before));
+            assertThat(inputHash(new String(take(open, "curves.csv"), StandardCharsets.UTF_8))).isNotEqualTo(inputHash(openBefore));
+        } finally {
+            settings.putBack();
+        }
+    }
+
+    private static String inputHash(String csv) {
+        return csv.lines().filter(line -> line.startsWith("# SHA-256 of that input: ")).findFirst().orElseThrow();
     }
 
     private Bank scratch(String label, String note) {

@@ -29,7 +29,6 @@ import org.stillrail.bank.Banks;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.EvaluationInput;
 import org.stillrail.electrical.evaluation.EvaluationRefusedException;
-import org.stillrail.library.SweepExport;
 import org.stillrail.library.SweepIntake;
 import org.stillrail.web.Form;
 import org.stillrail.web.StaleVersionException;
@@ -125,16 +124,6 @@ class BenchController {
             model.addAttribute("refused", e.getMessage());
         }
         return "bank/sheet";
-    }
-
-    /** The bank's impedance on the grid of its page. */
-    @GetMapping("/banks/{bankId}/revisions/{number}/export/{format}")
-    ResponseEntity<byte[]> export(@PathVariable UUID bankId, @PathVariable int number, @PathVariable String format) {
-        Bank bank = banks.require(bankId, number);
-        EvaluationInput input = inputs.of(bank.document());
-        List<String> description = new ArrayList<>(List.of("Bank " + bank.name() + ", revision " + number));
-        input.branches().forEach(branch -> description.add(branch.count() + " x " + branch.label() + ": " + branch.source()));
-        return SweepExport.of(format, bank.name(), Evaluation.picturesOnly(input, null).curves().bank(), null, description);
     }
 
     private String page(Bank bank, Form form, CurrentPerson person, Model model) {

@@ -2,7 +2,6 @@ package org.stillrail.bank.spread;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.springframework.http.ContentDisposition;
@@ -82,7 +81,7 @@ class SpreadController {
             }
         }
         model.addAttribute("bank", bank);
-        model.addAttribute("origin", recorded.origin() + ".");
+        model.addAttribute("origin", recorded.origin() + "; SHA-256 of the input " + recorded.sha256() + ".");
         choices(recorded.input().rail(), model);
         model.addAttribute("form", form);
         model.addAttribute("errors", form.errors());
@@ -121,9 +120,8 @@ class SpreadController {
     }
 
     private static List<String> comments(Bank bank, RecordedInput recorded, SpreadQuestion question, BankSpread spread) {
-        List<String> comments = new ArrayList<>(List.of(
-                "Bank " + bank.name() + ", revision " + bank.revision().number() + ", SHA-256 " + bank.revision().sha256(),
-                recorded.origin(),
+        List<String> comments = recorded.comments(bank);
+        comments.addAll(List.of(
                 question.runs() + " random banks, seed " + question.seed() + "; tolerances " + SpreadForm.words(question.shape()) + "; parts of a branch "
                         + (question.lots() ? "from one lot" : "each by itself") + "; ambient " + spread.surroundings().conditions().ambientC()
                         + " degC, input " + spread.surroundings().conditions().inputV() + " V, parts " + (question.old() ? "at the end of life" : "new"),
