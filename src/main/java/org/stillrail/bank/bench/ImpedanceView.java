@@ -79,9 +79,9 @@ record ImpedanceView(
         List<Branch> branches = new ArrayList<>();
         for (int k = 0; k < bank.branches().size(); k++) {
             Branch branch = bank.branches().get(k);
-            branches.add(new Branch(branch.label(), branch.count(), branch.part(), fit.mountings().get(k).after(), branch.shared()));
+            branches.add(branch.withMounting(fit.mountings().get(k).after()));
         }
-        return new Bank(branches);
+        return new Bank(branches, bank.distance());
     }
 
     private static String verdict(boolean met, List<BandLine> lines, BenchDocument document) {

@@ -28,10 +28,9 @@ final class Predicted {
         OperatingPoint point = new OperatingPoint(biasV, temperatureC, null);
         List<Branch> branches = new ArrayList<>();
         for (BranchInput branch : input.branches()) {
-            branches.add(new Branch(branch.label(), branch.count(), branch.part().at(point, PlaceInBand.AS_MODELLED).model(), branch.mounting(),
-                    branch.shared()));
+            branches.add(branch.branch(branch.part().at(point, PlaceInBand.AS_MODELLED).model()));
         }
-        return new Bank(branches);
+        return new Bank(branches, input.distance());
     }
 
     /** The whole sweep, the damping band, the quiet band, and round each resonance of the prediction. */

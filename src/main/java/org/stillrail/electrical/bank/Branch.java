@@ -12,19 +12,35 @@ import org.stillrail.electrical.curve.FrequencyGrid;
  * @param count    1 or more
  * @param mounting per part
  * @param shared   once for the branch
+ * @param node     where it stands in a bank with a {@link Distance}; of no account in a bank at one node
  */
-public record Branch(String label, int count, ImpedanceModel part, SeriesPath mounting, SeriesPath shared) {
+public record Branch(String label, int count, ImpedanceModel part, SeriesPath mounting, SeriesPath shared, Node node) {
 
     public Branch {
         Objects.requireNonNull(label, "label");
         Objects.requireNonNull(part, "part");
+        node = node == null ? Node.CONVERTER : node;
         if (count < 1) {
             throw new IllegalArgumentException("count must be 1 or more, not " + count);
         }
     }
 
+    /** At the converter, or at the one node. */
+    public Branch(String label, int count, ImpedanceModel part, SeriesPath mounting, SeriesPath shared) {
+        this(label, count, part, mounting, shared, Node.CONVERTER);
+    }
+
     public Branch withCount(int newCount) {
-        return new Branch(label, newCount, part, mounting, shared);
+        return new Branch(label, newCount, part, mounting, shared, node);
+    }
+
+    public Branch withMounting(SeriesPath newMounting) {
+        return new Branch(label, count, part, newMounting, shared, node);
+    }
+
+    /** The same impedance as one part without mounting and shared path. */
+    public Branch asOne(ImpedanceModel whole) {
+        return new Branch(label, 1, whole, SeriesPath.NONE, SeriesPath.NONE, node);
     }
 
     /** Adds the branch's impedance in ohm to {@code r + jx}, which must both be zero or hold what is in series with it. */

@@ -6,6 +6,7 @@ import org.stillrail.electrical.capacitor.ImpedancePoint;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.Extremum;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.electrical.curve.Sloped;
 
 /**
  * Who carries the current where: spans of frequency, each with the branch of the largest |share|, and the places where two
@@ -79,26 +80,60 @@ public record CarrierRibbon(List<Span> spans, List<Ring> rings) {
             if (extremum.kind() != Extremum.Kind.MAXIMUM || !(extremum.qualityFactor() > RINGING)) {
                 continue;
             }
-            int inductive = strongest(bank, extremum.frequencyHz(), 1);
-            int capacitive = strongest(bank, extremum.frequencyHz(), -1);
-            if (inductive >= 0 && capacitive >= 0) {
+            Integer inductive = ringing(bank, extremum.frequencyHz(), true);
+            Integer capacitive = ringing(bank, extremum.frequencyHz(), false);
+            if (inductive != null && capacitive != null) {
                 rings.add(new Ring(extremum.frequencyHz(), extremum.magnitudeOhm(), extremum.qualityFactor(), inductive, capacitive));
             }
         }
         return rings;
     }
 
-    /** The branch with the least |Z| among those whose reactance has the sign, or -1. */
-    private static int strongest(Bank bank, double hz, int sign) {
-        int strongest = -1;
+    /**
+     * The branch with the least |Z| among the inductive ones at a frequency, or the capacitive ones; null where there is none. At two
+     * nodes what lies beyond the path counts as one at the load, and stands for the branch there that most of its current goes through.
+     */
+    public static Integer ringing(Bank bank, double hz, boolean inductive) {
+        Integer strongest = null;
         double least = Double.POSITIVE_INFINITY;
         for (int k = 0; k < bank.branches().size(); k++) {
+            if (bank.distance() != null && bank.branches().get(k).node() == Node.CONVERTER) {
+                continue;
+            }
             ImpedancePoint z = bank.branches().get(k).at(hz);
-            if (z.reactanceOhm() * sign > 0 && z.squaredMagnitude() < least) {
+            boolean fits = inductive ? z.reactanceOhm() > 0 : z.reactanceOhm() < 0;
+            if (fits && z.squaredMagnitude() < least) {
                 least = z.squaredMagnitude();
                 strongest = k;
             }
         }
-        return strongest;
+        return bank.distance() == null ? strongest : throughPath(bank, hz, inductive, strongest, least);
+    }
+
+    private static Integer throughPath(Bank bank, double hz, boolean inductive, Integer strongest, double least) {
+        ImpedancePoint load = bank.distance().load() == null ? null : bank.load().at(hz);
+        boolean loadFits = load != null && (inductive ? load.reactanceOhm() > 0 : load.reactanceOhm() < 0) && load.squaredMagnitude() < least;
+        Integer nearest = null;
+        double y = 0;
+        Sloped sum = Sloped.ZERO;
+        for (int k = 0; k < bank.branches().size(); k++) {
+            if (bank.branches().get(k).node() == Node.CONVERTER) {
+                Sloped of = Sloped.of(bank.branches().get(k).at(hz)).reciprocal();
+                sum = sum.plus(of);
+                if (of.squaredMagnitude() > y) {
+                    y = of.squaredMagnitude();
+                    nearest = k;
+                }
+            }
+        }
+        if (nearest != null) {
+            Sloped near = sum.reciprocal();
+            double r = near.re() + bank.distance().path().resistanceOhm();
+            double x = near.im() + 2 * Math.PI * hz * bank.distance().path().inductanceH();
+            if ((inductive ? x > 0 : x < 0) && r * r + x * x < (loadFits ? load.squaredMagnitude() : least)) {
+                return nearest;
+            }
+        }
+        return loadFits ? null : strongest;
     }
 }

@@ -1,7 +1,9 @@
 package org.stillrail.electrical.bank;
 
 import java.util.Objects;
+import org.stillrail.electrical.capacitor.ImpedancePoint;
 import org.stillrail.electrical.capacitor.SeriesRlc;
+import org.stillrail.electrical.curve.Complex;
 
 /**
  * What lies between the converter's node and the load's where a bank has two nodes.
@@ -18,5 +20,22 @@ public record Distance(SeriesPath path, Node sense, SeriesRlc load) {
         if (path.resistanceOhm() == 0 && path.inductanceH() == 0) {
             throw new IllegalArgumentException("A path between converter and load needs a resistance or an inductance");
         }
+    }
+
+    /**
+     * The impedances between which the path stands, at one frequency.
+     *
+     * @param near admittance of what stands at the converter
+     * @param far  admittance of the branches at the load; the fixed capacitance comes on top
+     * @throws LosslessResonanceException where the circuit rings without loss at just this frequency
+     */
+    public TwoNodePoint at(double hz, Complex near, Complex far) {
+        double omega = 2 * Math.PI * hz;
+        Complex all = far;
+        if (load != null) {
+            ImpedancePoint z = load.at(hz);
+            all = far.plus(new Complex(z.resistanceOhm(), z.reactanceOhm()).reciprocal());
+        }
+        return TwoNodePoint.of(hz, near, all, new Complex(path.resistanceOhm(), omega * path.inductanceH()));
     }
 }

@@ -7,7 +7,9 @@ import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.bank.SeriesPath;
+import org.stillrail.electrical.bank.TwoNodePoint;
 import org.stillrail.electrical.curve.Complex;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
@@ -17,7 +19,8 @@ import org.stillrail.electrical.curve.Thinning;
  * Mounting resistance and inductance of every branch, so that the bank comes nearest to a measured sweep: smallest sum of
  * {@code |Zbank - Zmeasured|^2 / |Zmeasured|^2} within bounds, by Levenberg-Marquardt steps on the unknowns that are not
  * held by a bound. With {@code Z = 1 / sum 1/Zk} and {@code Zk = (Zpart + R + j w L) / n + Zshared},
- * {@code dZ/dRk = (Z/Zk)^2 / n} and {@code dZ/dLk = j w dZ/dRk}: derived here, exact.
+ * {@code dZ/dRk = (Z/Zk)^2 / n} and {@code dZ/dLk = j w dZ/dRk}: derived here, exact. At two nodes Z is what the load sees, and
+ * the share Z/Zk that of a current there ({@link TwoNodePoint}); the path stays.
  *
  * @param mountings  in the bank's order
  * @param before     rms relative error in per cent before
@@ -205,16 +208,22 @@ public record MountingFit(List<FittedMounting> mountings, double before, double 
         /** The bank's impedance, and its slopes over the unknowns where they are asked for. */
         private Complex bankAt(int i, double[] x, Complex[] slopes) {
             FrequencyGrid grid = measured.grid();
-            Complex admittance = Complex.ZERO;
+            Complex near = Complex.ZERO;
+            Complex far = Complex.ZERO;
             Complex[] of = new Complex[branches];
             for (int k = 0; k < branches; k++) {
-                int count = bank.branches().get(k).count();
+                Branch branch = bank.branches().get(k);
+                int count = branch.count();
                 of[k] = new Complex(bareRe[k][i] + x[2 * k] * OHM / count, bareIm[k][i] + grid.omega(i) * x[2 * k + 1] * HENRY / count).reciprocal();
-                admittance = admittance.plus(of[k]);
+                boolean atLoad = bank.distance() != null && branch.node() == Node.LOAD;
+                near = atLoad ? near : near.plus(of[k]);
+                far = atLoad ? far.plus(of[k]) : far;
             }
-            Complex z = admittance.reciprocal();
+            TwoNodePoint nodes = bank.distance() == null ? null : bank.distance().at(grid.hz(i), near, far);
+            Complex z = nodes == null ? near.reciprocal() : nodes.atLoad();
             for (int k = 0; slopes != null && k < branches; k++) {
-                Complex share = z.times(of[k]);
+                Complex voltage = nodes == null || bank.branches().get(k).node() == Node.LOAD ? z : nodes.transfer();
+                Complex share = voltage.times(of[k]);
                 Complex overR = share.times(share).times(1.0 / bank.branches().get(k).count());
                 slopes[2 * k] = overR.times(OHM);
                 slopes[2 * k + 1] = overR.times(new Complex(0, grid.omega(i))).times(HENRY);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.LosslessResonanceException;
+import org.stillrail.electrical.bank.TwoNodePoint;
 import org.stillrail.electrical.capacitor.ImpedancePoint;
 import org.stillrail.electrical.curve.Complex;
 import org.stillrail.electrical.curve.Curve;
@@ -18,6 +19,9 @@ import org.stillrail.electrical.curve.FrequencyGrid;
  * T = C(s) / senseOhm * Zbank * H(s)                                         Zopen = Zbank                  current mode
  * Zclosed = Zopen / (1 + T)
  * </pre>
+ *
+ * In a bank at two nodes Zbank is what the converter sees, {@link RemoteSense} comes into T where the load is sensed, and Zopen and
+ * Zclosed are what the load sees ({@link TwoNodePoint}).
  *
  * The averaged model: it says nothing near and above half the switching frequency.
  */
@@ -72,6 +76,7 @@ public final class Loop {
         double[] phaseDeg = new double[n];
         double[] open = new double[n];
         double[] closed = new double[n];
+        double[] sensitivity = new double[n];
         double sensitivityPeak = 0;
         for (int i = 0; i < n; i++) {
             LoopGain.Point point = gain.at(grid.hz(i));
@@ -80,18 +85,27 @@ public final class Loop {
             }
             gainDb[i] = NEPER_DB * point.logMagnitude();
             phaseDeg[i] = point.phaseDeg();
-            Complex z = new Complex(bankCurve.real(i), bankCurve.imaginary(i));
             Complex inductor = new Complex(stage.combinedResistanceOhm(), grid.omega(i) * stage.combinedInductanceH());
-            open[i] = currentMode ? z.magnitude() : z.times(inductor).over(z.plus(inductor)).magnitude();
             Complex loopGain = Complex.polar(point.magnitude(), Math.toRadians(point.phaseDeg()));
             double returnDifference = Complex.ONE.plus(loopGain).magnitude();
             // 1 + T is zero only for a closed loop that rings for ever exactly on a grid point; the least number keeps it finite.
             returnDifference = Math.max(returnDifference, Double.MIN_NORMAL);
-            closed[i] = open[i] / returnDifference;
+            if (bank.distance() == null) {
+                Complex z = new Complex(bankCurve.real(i), bankCurve.imaginary(i));
+                open[i] = currentMode ? z.magnitude() : z.times(inductor).over(z.plus(inductor)).magnitude();
+                closed[i] = open[i] / returnDifference;
+                sensitivity[i] = closed[i] / open[i];
+            } else {
+                TwoNodePoint nodes = bank.nodesAt(grid.hz(i));
+                Complex source = currentMode ? null : inductor;
+                open[i] = nodes.openAtLoad(source).magnitude();
+                closed[i] = nodes.closedAtLoad(bank.distance().sense(), loopGain, source).magnitude();
+                sensitivity[i] = 1 / returnDifference;
+            }
             sensitivityPeak = Math.max(sensitivityPeak, 1 / returnDifference);
         }
         Double crossoverHz = crossover == null ? null : (Double) crossover.point().hz();
-        return new LoopResult(grid, gainDb, phaseDeg, open, closed, crossoverHz,
+        return new LoopResult(grid, gainDb, phaseDeg, open, closed, sensitivity, crossoverHz,
                 crossover == null ? null : (Double) crossover.point().marginDeg(),
                 gainMarginDb, sensitivityPeak, stable,
                 crossoverHz == null ? null : resistanceOhm(bank, crossoverHz),

@@ -8,8 +8,10 @@ import org.stillrail.electrical.curve.FrequencyGrid;
  *
  * @param gainDb               20 log10 |T|
  * @param phaseDeg             of T, continuous from -90 (voltage mode) or -180 (current mode) at 0 Hz
- * @param openImpedanceOhm     |Zopen|: the bank in parallel with the inductor in voltage mode, the bank alone in current mode
- * @param closedImpedanceOhm   |Zopen / (1 + T)|
+ * @param openImpedanceOhm     |Zopen|: the bank in parallel with the inductor in voltage mode, the bank alone in current mode; at the
+ *                             load where there are two nodes
+ * @param closedImpedanceOhm   the same with the loop closed: |Zopen / (1 + T)| where the load's node is sensed
+ * @param sensitivity          1 / |1 + T|
  * @param crossoverHz          the crossing of |T| = 1 within the grid that has the least phase margin; null if there is none
  * @param phaseMarginDeg       least 180 + phase over the crossings in either direction; null if there is none
  * @param gainMarginDb         least -20 log10 |T| where the phase passes -180 (mod 360) with |T| below 1; null if nowhere
@@ -26,6 +28,7 @@ public record LoopResult(
         double[] phaseDeg,
         double[] openImpedanceOhm,
         double[] closedImpedanceOhm,
+        double[] sensitivity,
         Double crossoverHz,
         Double phaseMarginDeg,
         Double gainMarginDb,
@@ -41,6 +44,7 @@ public record LoopResult(
         phaseDeg = phaseDeg.clone();
         openImpedanceOhm = openImpedanceOhm.clone();
         closedImpedanceOhm = closedImpedanceOhm.clone();
+        sensitivity = sensitivity.clone();
         warnings = List.copyOf(warnings);
     }
 
@@ -62,5 +66,10 @@ public record LoopResult(
     @Override
     public double[] closedImpedanceOhm() {
         return closedImpedanceOhm.clone();
+    }
+
+    @Override
+    public double[] sensitivity() {
+        return sensitivity.clone();
     }
 }

@@ -162,6 +162,10 @@ final class LoopScan {
             double sign = Math.signum(a.plant().bankSusceptance());
             points.add(gain.at(root(a.hz(), b.hz(), f -> sign * gain.at(f).plant().bankSusceptance())));
         }
+        if (changesSign(a.plant().dividerImaginary(), b.plant().dividerImaginary())) {
+            double sign = Math.signum(a.plant().dividerImaginary());
+            points.add(gain.at(root(a.hz(), b.hz(), f -> sign * gain.at(f).plant().dividerImaginary())));
+        }
         if (changesSign(a.plant().filterImaginary(), b.plant().filterImaginary())) {
             double sign = Math.signum(a.plant().filterImaginary());
             points.add(gain.at(root(a.hz(), b.hz(), f -> sign * gain.at(f).plant().filterImaginary())));

@@ -13,6 +13,8 @@ import org.stillrail.electrical.capacitor.ImpedancePoint;
  * voltage mode:  inputV / rampV * Zbank / (Zbank + sL + R) * exp(-s delayS)      phase 0 at 0 Hz
  * current mode:  1 / senseOhm * Zbank * H(s)                                     phase -90 at 0 Hz
  * </pre>
+ *
+ * Zbank is what the converter sees. Where a bank at two nodes is sensed at the load, the divider of {@link RemoteSense} follows.
  */
 final class Plant {
 
@@ -22,15 +24,23 @@ final class Plant {
      * @param bank              admittance of the bank
      * @param bankSusceptance   Im Ybank; changes sign at the bank's resonances
      * @param filterImaginary   Im (1 + Ybank (sL + R)); changes sign at the resonance of inductor and bank
+     * @param dividerImaginary  of {@link RemoteSense.Point}; 0 where the converter's node is sensed
      */
     record Point(
-            double hz, double magnitude, double phaseDeg, double bankConductance, double bankSusceptance, double filterImaginary) {
+            double hz, double magnitude, double phaseDeg, double bankConductance, double bankSusceptance, double filterImaginary,
+            double dividerImaginary) {
+
+        private Point sensed(RemoteSense.Point remote) {
+            return new Point(hz, magnitude * remote.magnitude(), phaseDeg + remote.phaseDeg(), bankConductance, bankSusceptance, filterImaginary,
+                    remote.imaginary());
+        }
     }
 
     /** A resonance without loss shows as a residue of rounding: this many ulps of the parts that cancel. */
     private static final double CANCELLED = 64 * Math.ulp(1.0);
 
     private final Bank bank;
+    private final RemoteSense remote;
     private final double inductanceH;
     private final double resistanceOhm;
     private final double gain;
@@ -40,7 +50,8 @@ final class Plant {
     private final double samplingOmega;
 
     Plant(Bank bank, PowerStage stage, Control control) {
-        this.bank = bank;
+        this.bank = bank.seenByConverter();
+        this.remote = RemoteSense.of(bank);
         this.inductanceH = stage.combinedInductanceH();
         this.resistanceOhm = stage.combinedResistanceOhm();
         if (control instanceof VoltageMode voltage) {
@@ -60,6 +71,11 @@ final class Plant {
     }
 
     Point at(double hz) {
+        Point point = atConverter(hz);
+        return remote == null ? point : point.sensed(remote.at(hz));
+    }
+
+    private Point atConverter(double hz) {
         double omega = 2 * Math.PI * hz;
         double g = 0;
         double b = 0;
@@ -81,14 +97,14 @@ final class Plant {
             double imaginary = omega / samplingOmega * inverseSamplingQ;
             double samplingMagnitude = 1 / Math.max(Math.hypot(real, imaginary), CANCELLED);
             double phase = bankPhase - Math.atan2(imaginary, real);
-            return new Point(hz, gain * samplingMagnitude / Math.hypot(g, b), Math.toDegrees(phase), g, b, filterIm);
+            return new Point(hz, gain * samplingMagnitude / Math.hypot(g, b), Math.toDegrees(phase), g, b, filterIm, 0);
         }
         double filterRe = 1 + g * resistanceOhm - b * omega * inductanceH;
         double squared = g * g + b * b;
         double filterPhase = squared == 0 ? 0
                 : bankPhase - Math.atan2(omega * inductanceH - b / squared, resistanceOhm + g / squared);
         double phase = Math.toDegrees(filterPhase) - 360 * hz * delayS;
-        return new Point(hz, gain / Math.hypot(filterRe, filterIm), phase, g, b, filterIm);
+        return new Point(hz, gain / Math.hypot(filterRe, filterIm), phase, g, b, filterIm, 0);
     }
 
     /** Whether the inductor and the bank resonate without loss here, which leaves the loop gain without a value. */
@@ -106,6 +122,6 @@ final class Plant {
         double phase = currentMode
                 ? -Math.atan2(omega / samplingOmega * inverseSamplingQ, 1 - omega / samplingOmega * (omega / samplingOmega))
                 : -Math.atan2(omega * inductanceH, resistanceOhm);
-        return new Point(hz, 0, Math.toDegrees(phase) - 360 * hz * delayS, Double.POSITIVE_INFINITY, 0, Double.POSITIVE_INFINITY);
+        return new Point(hz, 0, Math.toDegrees(phase) - 360 * hz * delayS, Double.POSITIVE_INFINITY, 0, Double.POSITIVE_INFINITY, 0);
     }
 }

@@ -11,6 +11,7 @@ import org.stillrail.electrical.capacitor.ImpedancePoint;
 import org.stillrail.electrical.capacitor.Require;
 import org.stillrail.electrical.curve.Extrema;
 import org.stillrail.electrical.curve.Extremum;
+import org.stillrail.electrical.curve.Sloped;
 
 /**
  * A bank with an inductance across it, beside the best that its own bulk could do. Capacitances and the bulk's resistance are
@@ -105,22 +106,5 @@ public record PresentDamping(
         return String.format(Locale.ROOT,
                 "With %.3g times as much bulk as ceramics %.3g ohm would damp best; the bulk has %.3g ohm, %s that. %s",
                 optimum.ratio(), optimum.resistanceOhm(), bulkOhm, place, found);
-    }
-
-    /** A complex value with its slope over frequency. */
-    private record Sloped(double re, double im, double rePerHz, double imPerHz) {
-
-        static Sloped of(ImpedancePoint z) {
-            return new Sloped(z.resistanceOhm(), z.reactanceOhm(), z.resistanceOhmPerHz(), z.reactanceOhmPerHz());
-        }
-
-        Sloped reciprocal() {
-            double squared = re * re + im * im;
-            double yRe = re / squared;
-            double yIm = -im / squared;
-            double y2Re = yRe * yRe - yIm * yIm;
-            double y2Im = 2 * yRe * yIm;
-            return new Sloped(yRe, yIm, -(y2Re * rePerHz - y2Im * imPerHz), -(y2Re * imPerHz + y2Im * rePerHz));
-        }
     }
 }

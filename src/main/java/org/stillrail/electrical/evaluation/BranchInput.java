@@ -45,8 +45,8 @@ public record BranchInput(
     }
 
     /** With its part at some operating point. */
-    Branch branch(ImpedanceModel model) {
-        return new Branch(label, count, model, mounting, shared);
+    public Branch branch(ImpedanceModel model) {
+        return new Branch(label, count, model, mounting, shared, node);
     }
 
     /** With its part as modelled, nothing bent. */

@@ -1,7 +1,9 @@
 package org.stillrail.electrical.evaluation;
 
 import org.stillrail.electrical.bank.Bank;
-import org.stillrail.electrical.capacitor.ImpedancePoint;
+import org.stillrail.electrical.bank.BankResponse;
+import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.bank.Node;
 
 /**
  * The branch that carries most of the current at one frequency.
@@ -11,40 +13,39 @@ import org.stillrail.electrical.capacitor.ImpedancePoint;
  */
 record Carrier(int index, String name, double share) {
 
+    /** Of a current at the load. */
     static Carrier at(Bank bank, double hz) {
+        return at(bank.response(Node.LOAD, Node.LOAD), hz);
+    }
+
+    /** Of the converter's current. */
+    static Carrier ofConverter(Bank bank, double hz) {
+        return at(bank.response(Node.CONVERTER, Node.LOAD), hz);
+    }
+
+    private static Carrier at(BankResponse response, double hz) {
         int best = 0;
-        double least = Double.POSITIVE_INFINITY;
-        for (int k = 0; k < bank.branches().size(); k++) {
-            ImpedancePoint z = bank.branches().get(k).at(hz);
-            if (z.squaredMagnitude() < least) {
-                least = z.squaredMagnitude();
+        double largest = -1;
+        for (int k = 0; k < response.branches().size(); k++) {
+            double share = response.share(k, hz);
+            if (share > largest) {
+                largest = share;
                 best = k;
             }
         }
-        return new Carrier(best, name(bank, best), Math.sqrt(bank.at(hz).squaredMagnitude() / least));
+        return new Carrier(best, name(response.branches().get(best)), largest);
     }
 
-    /** |Ibranch / Itotal| of one branch. */
+    /** |Ibranch / Itotal| of one branch, of a current at the load. */
     static double share(Bank bank, int index, double hz) {
-        return Math.sqrt(bank.at(hz).squaredMagnitude() / bank.branches().get(index).at(hz).squaredMagnitude());
-    }
-
-    /** The branch with the least |Z| among the inductive ones at a frequency (or the capacitive ones), null where there is none. */
-    static Integer strongest(Bank bank, double hz, boolean inductive) {
-        Integer strongest = null;
-        double least = Double.POSITIVE_INFINITY;
-        for (int k = 0; k < bank.branches().size(); k++) {
-            ImpedancePoint z = bank.branches().get(k).at(hz);
-            boolean fits = inductive ? z.reactanceOhm() > 0 : z.reactanceOhm() < 0;
-            if (fits && z.squaredMagnitude() < least) {
-                least = z.squaredMagnitude();
-                strongest = k;
-            }
-        }
-        return strongest;
+        return bank.response(Node.LOAD, Node.LOAD).share(index, hz);
     }
 
     static String name(Bank bank, int index) {
-        return "'" + bank.branches().get(index).label() + "'";
+        return name(bank.branches().get(index));
+    }
+
+    private static String name(Branch branch) {
+        return "'" + branch.label() + "'";
     }
 }

@@ -35,7 +35,7 @@ record ChargeNeed(double chargeC, double capacitanceF, boolean loading) {
     }
 
     /**
-     * What the branches hold together: each by its reactance at one frequency, less the inductance that it has at high
+     * What the branches hold together, and a fixed load capacitance: each by its reactance at one frequency, less the inductance that it has at high
      * frequency, {@code 1 / (w (w L - X))}. Exact for series R-L-C; ESR is left to the deviation verdict.
      */
     static double capacitanceF(Bank bank, double hz) {
@@ -43,7 +43,7 @@ record ChargeNeed(double chargeC, double capacitanceF, boolean loading) {
         for (Branch branch : bank.branches()) {
             sum += capacitanceF(branch, hz);
         }
-        return sum;
+        return bank.distance() == null || bank.distance().load() == null ? sum : sum + bank.distance().load().capacitanceF();
     }
 
     static double capacitanceF(Branch branch, double hz) {

@@ -71,7 +71,7 @@ public record Corner(String name, SpreadCorner conditions, List<BranchInput> bra
             parts.add(part);
             branches.add(branch.branch(part.model()));
         }
-        return new Corner(name(conditions, fitting), conditions, input.branches(), parts, new Bank(branches));
+        return new Corner(name(conditions, fitting), conditions, input.branches(), parts, new Bank(branches, input.distance()));
     }
 
     private static BranchSpread spread(BranchInput branch, RailFigures rail) {

@@ -12,7 +12,8 @@ import org.stillrail.electrical.ripple.Ripple;
  * What the verdicts need to know of a bank at one corner. A part that the rail does not ask for, or that the converter's
  * kind does not allow, is null.
  *
- * @param ripplePeakToPeakV null for a converter whose current is not modelled
+ * @param ripplePeakToPeakV at the load; null for a converter whose current is not modelled
+ * @param rippleAtConverterV peak to peak at the converter's node; null at one node, and where it is not known
  * @param quiet             empty where no ripple limit is set
  * @param loop              null without a control
  * @param steps             null without a control or a load step
@@ -20,7 +21,7 @@ import org.stillrail.electrical.ripple.Ripple;
  */
 record CornerFigures(
         Corner corner, Bank bank, Tried<Double> ripplePeakToPeakV, List<QuietHarmonic> quiet, Tried<LoopBand> loop, Tried<StepPair> steps,
-        Tried<ChargeNeed> need) {
+        Tried<ChargeNeed> need, Double rippleAtConverterV) {
 
     private static final int FEWEST_SAMPLES = 2;
 
@@ -29,21 +30,23 @@ record CornerFigures(
         Tried<PeriodicCurrent> current = Tried.of(() -> corner.current(rail));
         boolean known = !current.answered() || current.value() != null;
         Tried<Double> ripple = known ? current.then(each -> ripplePeakToPeakV(bank, each, probe)) : null;
+        Double atConverter = bank.distance() == null || ripple == null || !ripple.answered() ? null
+                : Ripple.quickAtConverterV(bank, current.value());
         List<QuietHarmonic> quiet = rail.ripple() == null || ripple == null || !ripple.answered() ? List.of()
                 : QuietHarmonic.of(bank, current.value(), rail.ripple().peakToPeakV());
         if (rail.converter().topology() != Topology.BUCK) {
-            return new CornerFigures(corner, bank, ripple, quiet, null, null, null);
+            return new CornerFigures(corner, bank, ripple, quiet, null, null, null, atConverter);
         }
         Tried<ChargeNeed> need = rail.loadStep() == null ? null : Tried.of(() -> ChargeNeed.of(corner.stage(rail), rail.loadStep()));
         if (compensation == null) {
-            return new CornerFigures(corner, bank, ripple, quiet, null, null, need);
+            return new CornerFigures(corner, bank, ripple, quiet, null, null, need, atConverter);
         }
         Tried<LoopBand> loop = probe.wants(Probe.Item.LOOP)
                 ? compensation.then(placed -> LoopBand.of(bank, placed.at(corner, rail), placed.wantedHz())) : probe.known().loop();
         Tried<StepPair> steps = rail.loadStep() == null ? null : probe.exhausted() != null ? probe.exhausted()
                 : !compensation.answered() ? Tried.refused(compensation.refusal())
                 : loop.then(band -> steps(rail, corner, bank, compensation.value().at(corner, rail), band, probe));
-        return new CornerFigures(corner, bank, ripple, quiet, loop, steps, need);
+        return new CornerFigures(corner, bank, ripple, quiet, loop, steps, need, atConverter);
     }
 
     private static double exactRippleV(Bank bank, PeriodicCurrent current) {
@@ -52,7 +55,7 @@ record CornerFigures(
 
     /** With the ripple to the last digit instead of to a thousandth. */
     CornerFigures withExactRipple(RailFigures rail) {
-        return new CornerFigures(corner, bank, Tried.of(() -> exactRippleV(bank, corner.current(rail))), quiet, loop, steps, need);
+        return new CornerFigures(corner, bank, Tried.of(() -> exactRippleV(bank, corner.current(rail))), quiet, loop, steps, need, rippleAtConverterV);
     }
 
     /** To the last digit where it is shown, to a thousandth where it only looks for the worst. */

@@ -2,6 +2,7 @@ package org.stillrail.electrical.evaluation;
 
 import java.util.List;
 import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.bank.CarrierRibbon;
 import org.stillrail.electrical.curve.Extremum;
 import org.stillrail.electrical.requirement.Bound;
 import org.stillrail.electrical.requirement.ExplainingSeries;
@@ -98,8 +99,8 @@ final class DampingJudge implements Judge {
 
     private Verdict ring(Bank bank, LoopBand band, String corner) {
         Extremum ring = band.worstRing();
-        Integer inductive = Carrier.strongest(bank, ring.frequencyHz(), true);
-        Integer capacitive = Carrier.strongest(bank, ring.frequencyHz(), false);
+        Integer inductive = CarrierRibbon.ringing(bank, ring.frequencyHz(), true);
+        Integer capacitive = CarrierRibbon.ringing(bank, ring.frequencyHz(), false);
         boolean named = inductive != null && capacitive != null;
         String who = named ? Carrier.name(bank, inductive) + " rings against " + Carrier.name(bank, capacitive) : "the bank rings";
         String sentence = "In the damping band " + who + " at " + Words.quantity(ring.frequencyHz(), "Hz") + " with a Q of "

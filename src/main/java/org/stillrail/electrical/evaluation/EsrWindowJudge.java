@@ -10,7 +10,7 @@ import org.stillrail.electrical.requirement.Span;
 import org.stillrail.electrical.requirement.Verdict;
 import org.stillrail.electrical.requirement.Verdict.Explanation;
 
-/** Re Z of the bank at the crossover against both bounds; the nearer one gives the numbers. */
+/** Re Z of the bank, as the converter sees it, at the crossover against both bounds; the nearer one gives the numbers. */
 final class EsrWindowJudge implements Judge {
 
     private final RailFigures rail;
@@ -29,9 +29,9 @@ final class EsrWindowJudge implements Judge {
         }
         KeyFrequencies frequencies = figures.frequencies(rail);
         double hz = frequencies.crossoverHz();
-        double ohm = figures.bank().at(hz).resistanceOhm();
+        double ohm = figures.bank().seenByConverter().at(hz).resistanceOhm();
         boolean low = least && (!most || (ohm - window.minimumOhm()) / window.minimumOhm() < (window.maximumOhm() - ohm) / window.maximumOhm());
-        Carrier carrier = Carrier.at(figures.bank(), hz);
+        Carrier carrier = Carrier.ofConverter(figures.bank(), hz);
         String corner = figures.corner().name();
         double limit = low ? window.minimumOhm() : window.maximumOhm();
         String sentence = "ESR of the bank at the crossover of " + Words.quantity(hz, "Hz") + " is " + Words.beside(ohm, limit, "Ω") + ", at "

@@ -9,8 +9,8 @@ import org.stillrail.electrical.bank.BankCurves;
 import org.stillrail.electrical.bank.BankFigure;
 import org.stillrail.electrical.bank.BranchEffect;
 import org.stillrail.electrical.bank.CarrierRibbon;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.converter.LoopResult;
-import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.Extremum;
 import org.stillrail.electrical.curve.FrequencyGrid;
 import org.stillrail.electrical.requirement.RailFigures;
@@ -24,11 +24,13 @@ import org.stillrail.electrical.ripple.Ripple;
  * Every figure of a bank on its rail, a pure function of the input.
  *
  * @param corners      looked at by the verdicts, those of every way to fit the bank, the nominal one of the named parts first
- * @param curves       on the grid of the charts
+ * @param curves       as the load sees it, with the shares of a current there, on the grid of the charts
+ * @param fromConverter with the converter's current instead: to the load, with its shares; null at one node, where it is the same
  * @param extrema      of |Z| on the grid of the charts
  * @param atCrossover  the bank at the crossover
  * @param atSwitching  the bank at the switching frequency
- * @param ripple       under the converter's current at that corner; null for a flyback, whose current is not modelled
+ * @param ripple       at the load under the converter's current at that corner; null for a flyback, whose current is not modelled
+ * @param rippleAtConverter at the converter's node; null likewise, and at one node
  * @param quiet        the harmonics against the quiet band's mask; empty where no ripple limit is set
  * @param loop         on the grid of the charts; null where the rail has no control, it is not
  *                     modelled, or it was refused (then the verdicts say why)
@@ -48,11 +50,13 @@ public record Evaluation(
         Corner shown,
         KeyFrequencies frequencies,
         BankCurves curves,
+        BankCurves fromConverter,
         List<Extremum> extrema,
         CarrierRibbon ribbon,
         Reading atCrossover,
         Reading atSwitching,
         Ripple ripple,
+        Ripple rippleAtConverter,
         List<QuietHarmonic> quiet,
         LoopResult loop,
         StepPair steps,
@@ -123,10 +127,13 @@ public record Evaluation(
         FrequencyGrid grid = FrequencyGrid.logSpaced(
                 Math.min(LOWEST_HZ, frequencies.dampingFromHz() / 3), Math.max(HIGHEST_HZ, 3 * frequencies.quietToHz()), POINTS);
         BankCurves curves = bank.on(grid);
+        BankCurves fromConverter = bank.distance() == null ? null : bank.response(Node.CONVERTER, Node.LOAD).on(grid);
         List<Extremum> extrema = bank.extrema(grid.startHz(), grid.stopHz());
         Set<String> warnings = new LinkedHashSet<>();
         ConverterCurrent current = shown.current(rail);
         Ripple ripple = current == null ? null : Ripple.of(bank, current, Ripple.DEFAULT_SAMPLES);
+        Ripple rippleAtConverter = current == null || bank.distance() == null ? null
+                : Ripple.atConverter(bank, current, Ripple.DEFAULT_SAMPLES);
         Dynamics dynamics = Dynamics.of(input, figures, corners.get(0).bank(), frequencies, grid);
         if (ripple != null) {
             warnings.addAll(ripple.warnings());
@@ -142,11 +149,13 @@ public record Evaluation(
         }
         List<Remedy> remedies = picturesOnly ? List.of() : Remedy.of(judged);
         List<Verdict> verdicts = judged.verdicts().stream().map(verdict -> Remedy.advise(verdict, remedies)).toList();
-        return new Evaluation(input, corners, shown, frequencies, curves, extrema, CarrierRibbon.of(bank, curves, extrema),
-                reading(bank, frequencies.crossoverHz()), reading(bank, frequencies.switchingHz()), ripple, figures.quiet(),
+        return new Evaluation(input, corners, shown, frequencies, curves, fromConverter, extrema, CarrierRibbon.of(bank, curves, extrema),
+                reading(bank, frequencies.crossoverHz()), reading(bank, frequencies.switchingHz()), ripple, rippleAtConverter, figures.quiet(),
                 dynamics.loop(), dynamics.steps(), dynamics.stepsAlone(), window(rail, judged), verdicts, Claim.of(verdicts, corners.size()),
-                Evidence.of(input, looked.get(0).corners().contains(shown) ? bank : corners.get(0).bank(), frequencies, verdicts), remedies, Bracket.of(frequencies, grid.startHz()),
-                picturesOnly ? List.of() : effects(bank, frequencies, current), idle(curves, frequencies), List.copyOf(warnings));
+                Evidence.of(input, looked.get(0).corners().contains(shown) ? bank : corners.get(0).bank(), frequencies, verdicts), remedies,
+                Bracket.of(frequencies, grid.startHz()),
+                picturesOnly ? List.of() : effects(bank, frequencies, current),
+                idle(fromConverter == null ? List.of(curves) : List.of(curves, fromConverter), frequencies), List.copyOf(warnings));
     }
 
     /** The verdict on one requirement. */
@@ -192,16 +201,19 @@ public record Evaluation(
         return BranchEffect.of(bank, figures);
     }
 
-    private static List<IdleBranch> idle(BankCurves curves, KeyFrequencies frequencies) {
+    /** @param curves of each current that may enter: a branch that works for none of them is idle */
+    private static List<IdleBranch> idle(List<BankCurves> curves, KeyFrequencies frequencies) {
         List<IdleBranch> idle = new ArrayList<>();
-        FrequencyGrid grid = curves.bank().grid();
-        for (int k = 0; k < curves.shares().size(); k++) {
-            Curve share = curves.shares().get(k);
+        FrequencyGrid grid = curves.get(0).bank().grid();
+        for (int k = 0; k < curves.get(0).shares().size(); k++) {
             double largest = 0;
             Double worksFrom = null;
             for (int i = 0; i < grid.size(); i++) {
                 double hz = grid.hz(i);
-                double size = share.magnitude(i);
+                double size = 0;
+                for (BankCurves each : curves) {
+                    size = Math.max(size, each.shares().get(k).magnitude(i));
+                }
                 boolean matters = hz >= frequencies.dampingFromHz() && hz <= frequencies.dampingToHz()
                         || hz >= frequencies.quietFromHz() && hz <= FIRST_HARMONICS * frequencies.switchingHz();
                 if (matters) {

@@ -11,6 +11,7 @@ import org.stillrail.electrical.curve.Extremum;
  *
  * @param verdicts    in the order of the requirements
  * @param undershootV of the nominal corner, step and release; with {@code overshootV}
+ * @param rippleAtConverterV peak to peak at the converter's node of a bank at two nodes
  */
 public record EvaluationFigures(
         int methodVersion,
@@ -31,7 +32,8 @@ public record EvaluationFigures(
         Double rippleRmsV,
         Double undershootV,
         Double overshootV,
-        WindowShares window) {
+        WindowShares window,
+        Double rippleAtConverterV) {
 
     public EvaluationFigures {
         verdicts = List.copyOf(verdicts);
@@ -55,7 +57,8 @@ public record EvaluationFigures(
                 evaluation.ripple() == null ? null : (Double) evaluation.ripple().rmsV(),
                 steps == null ? null : (Double) steps.undershootV(),
                 steps == null ? null : (Double) steps.overshootV(),
-                evaluation.window());
+                evaluation.window(),
+                evaluation.rippleAtConverter() == null ? null : (Double) evaluation.rippleAtConverter().peakToPeakV());
     }
 
     /** An extremum that nothing damps has no finite Q, which JSON cannot hold. */

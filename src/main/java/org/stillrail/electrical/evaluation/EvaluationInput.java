@@ -29,7 +29,7 @@ public record EvaluationInput(int methodVersion, RailFigures rail, List<BranchIn
     }
 
     public Bank bank() {
-        return new Bank(branches.stream().map(BranchInput::branch).toList());
+        return new Bank(branches.stream().map(BranchInput::branch).toList(), distance);
     }
 
     public EvaluationInput withBranches(List<BranchInput> changed) {

@@ -99,6 +99,7 @@ public final class FigureComparison {
         }
         flat.put("ripple peak to peak", figures.ripplePeakToPeakV());
         flat.put("ripple rms", figures.rippleRmsV());
+        flat.put("ripple at the converter", figures.rippleAtConverterV());
         flat.put("undershoot", figures.undershootV());
         flat.put("overshoot", figures.overshootV());
         side(flat, "window above", figures.window() == null ? null : figures.window().plus());

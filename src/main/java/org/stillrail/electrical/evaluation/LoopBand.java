@@ -51,7 +51,7 @@ record LoopBand(
 
     /** The largest value and its frequency: of the points inside the band, and of the straight line in log-log at its ends. */
     private static double[] peak(LoopResult loop, double low, double high) {
-        double[] sensitivity = sensitivities(loop);
+        double[] sensitivity = loop.sensitivity();
         FrequencyGrid grid = loop.grid();
         double[] best = {0, loop.crossoverHz()};
         for (int i = 1; i < sensitivity.length; i++) {
@@ -83,16 +83,5 @@ record LoopBand(
         double right = Math.log(c);
         double bend = left - 2 * middle + right;
         return bend < 0 ? Math.exp(middle - (right - left) * (right - left) / (8 * bend)) : b;
-    }
-
-    /** 1 / |1 + T| at each frequency of the loop's grid. */
-    static double[] sensitivities(LoopResult loop) {
-        double[] open = loop.openImpedanceOhm();
-        double[] closed = loop.closedImpedanceOhm();
-        double[] sensitivity = new double[open.length];
-        for (int i = 0; i < open.length; i++) {
-            sensitivity[i] = closed[i] / open[i];
-        }
-        return sensitivity;
     }
 }

@@ -38,15 +38,15 @@ final class QuietBandJudge implements Judge {
             return form.metAnyway(corner, "The phases cancel every harmonic of the switching frequency up to the tenth" + Corner.at(corner) + ".");
         }
         QuietHarmonic worst = figures.quiet().stream().min(Comparator.comparing(QuietHarmonic::margin)).orElseThrow();
-        Carrier carrier = Carrier.at(figures.bank(), worst.frequencyHz());
+        Carrier carrier = Carrier.ofConverter(figures.bank(), worst.frequencyHz());
         String at = Words.quantity(worst.frequencyHz(), "Hz") + ", harmonic " + worst.order();
-        String sentence = "|Z| is " + Words.beside(worst.impedanceOhm(), worst.limitOhm(), "Ω") + " at " + at + ", " + Words.quantity(worst.limitOhm(), "Ω")
+        String sentence = (figures.bank().distance() == null ? "|Z| is " : "|Z| from the converter to the load is ") + Words.beside(worst.impedanceOhm(), worst.limitOhm(), "Ω") + " at " + at + ", " + Words.quantity(worst.limitOhm(), "Ω")
                 + " allowed," + Corner.at(corner) + "; " + carrier.name() + " carries most of it.";
         Explanation explanation = new Explanation(
                 "The converter's current of " + Words.quantity(worst.currentA(), "A") + " at harmonic " + worst.order()
                         + " meets the bank where it has the least to spare.",
                 carrier.name() + " carries " + Words.percent(carrier.share()) + " of the current there.",
-                figures.bank().at(worst.frequencyHz()).reactanceOhm() > 0
+                figures.bank().seenByConverter().at(worst.frequencyHz()).reactanceOhm() > 0
                         ? "Less inductance there helps: shorter mounting, or more small parts side by side."
                         : "More capacitance with low ESR helps there.");
         double hz = rail.converter().switchingHz();

@@ -3,6 +3,8 @@ package org.stillrail.electrical.evaluation;
 import java.util.ArrayList;
 import java.util.List;
 import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.bank.BankResponse;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.ripple.PeriodicCurrent;
 
 /**
@@ -17,7 +19,7 @@ import org.stillrail.electrical.ripple.PeriodicCurrent;
  *
  * @param currentA     amplitude of the converter's current
  * @param limitOhm     largest |Z|
- * @param impedanceOhm |Z| of the bank
+ * @param impedanceOhm |Z| of the bank; in a bank at two nodes from the converter to the load
  */
 public record QuietHarmonic(int order, double frequencyHz, double currentA, double limitOhm, double impedanceOhm) {
 
@@ -28,6 +30,7 @@ public record QuietHarmonic(int order, double frequencyHz, double currentA, doub
     /** Those of order 1 to 10 that have a current, ascending; none where phases cancel all of them. */
     static List<QuietHarmonic> of(Bank bank, PeriodicCurrent current, double ripplePeakToPeakV) {
         double[] amplitudes = current.waveform().amplitudesA(ORDERS);
+        BankResponse response = bank.response(Node.CONVERTER, Node.LOAD);
         double weighted = 0;
         double largest = 0;
         for (int i = 0; i < ORDERS; i++) {
@@ -39,7 +42,7 @@ public record QuietHarmonic(int order, double frequencyHz, double currentA, doub
             if (amplitudes[i] > NO_CURRENT * largest) {
                 double hz = (i + 1) * current.frequencyHz();
                 harmonics.add(new QuietHarmonic(i + 1, hz, amplitudes[i], Math.sqrt(i + 1) * ripplePeakToPeakV / (2 * weighted),
-                        Math.sqrt(bank.at(hz).squaredMagnitude())));
+                        Math.sqrt(response.at(hz).squaredMagnitude())));
             }
         }
         return List.copyOf(harmonics);

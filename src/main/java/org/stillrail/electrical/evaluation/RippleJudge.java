@@ -37,23 +37,36 @@ final class RippleJudge implements Judge {
         }
         double value = figures.ripplePeakToPeakV().value();
         double hz = rail.converter().switchingHz();
-        Carrier carrier = Carrier.at(figures.bank(), hz);
-        ImpedancePoint z = figures.bank().at(hz);
+        Carrier carrier = Carrier.ofConverter(figures.bank(), hz);
+        ImpedancePoint z = figures.bank().seenByConverter().at(hz);
         String ripple = Words.beside(value, limit, "V");
-        String sentence = "Ripple is " + ripple + " peak to peak, " + Words.quantity(limit, "V") + " allowed," + Corner.at(corner) + "; "
+        String sentence = (figures.rippleAtConverterV() == null ? "Ripple is " : "Ripple at the load is ") + ripple + " peak to peak"
+                + atConverter(figures) + ", " + Words.quantity(limit, "V") + " allowed," + Corner.at(corner) + "; "
                 + carrier.name() + " carries most of the switching current.";
-        return form.judged(limit, value, corner, carrier.index(), sentence, explanation(z, carrier, ripple, hz),
+        return form.judged(limit, value, corner, carrier.index(), sentence, explanation(z, carrier, across(figures, ripple), hz),
                 new Span(hz, QuietHarmonic.ORDERS * hz));
     }
 
-    private static Explanation explanation(ImpedancePoint z, Carrier carrier, String ripple, double hz) {
+    private static String atConverter(CornerFigures figures) {
+        return figures.rippleAtConverterV() == null ? ""
+                : " (" + Words.quantity(figures.rippleAtConverterV(), "V") + " at the converter's node)";
+    }
+
+    /** What the converter's current makes where it enters. */
+    private static String across(CornerFigures figures, String ripple) {
+        return figures.rippleAtConverterV() == null ? ripple + " across the bank"
+                : Words.quantity(figures.rippleAtConverterV(), "V") + " at its own node, of which the path leaves " + ripple
+                        + " at the load, across the bank";
+    }
+
+    private static Explanation explanation(ImpedancePoint z, Carrier carrier, String across, double hz) {
         boolean resistive = z.resistanceOhm() > Math.abs(z.reactanceOhm());
         String kind = resistive ? "resistance" : z.reactanceOhm() < 0 ? "capacitance" : "inductance";
         String change = resistive ? "Less ESR where the current flows, or more inductance in the converter, lowers it."
                 : z.reactanceOhm() < 0 ? "More capacitance, or more inductance in the converter, lowers it."
                 : "Shorter mounting or more parts side by side lower it.";
         return new Explanation(
-                "The inductor's ripple current makes " + ripple + " across the bank, which at " + Words.quantity(hz, "Hz") + " is "
+                "The inductor's ripple current makes " + across + ", which at " + Words.quantity(hz, "Hz") + " is "
                         + Words.quantity(Math.sqrt(z.squaredMagnitude()), "Ω") + ", mostly " + kind + ".",
                 carrier.name() + " carries " + Words.percent(carrier.share()) + " of the current there.", change);
     }

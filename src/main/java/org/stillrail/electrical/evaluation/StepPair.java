@@ -1,8 +1,6 @@
 package org.stillrail.electrical.evaluation;
 
 import org.stillrail.electrical.bank.Bank;
-import org.stillrail.electrical.bank.Branch;
-import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.converter.Converter;
 import org.stillrail.electrical.converter.PowerStage;
@@ -45,10 +43,8 @@ public record StepPair(StepResult step, StepResult release) {
      * find the same, but not without looking for the crossover again.
      */
     static Bank inTime(Bank bank, double crossoverHz) {
-        return new Bank(bank.branches().stream()
-                .map(branch -> branch.part() instanceof SeriesRlc ? branch
-                        : new Branch(branch.label(), 1, SeriesEquivalent.equivalent(branch.at(crossoverHz), crossoverHz), SeriesPath.NONE, SeriesPath.NONE))
-                .toList());
+        return bank.withEach(branch -> branch.part() instanceof SeriesRlc ? branch
+                : branch.asOne(SeriesEquivalent.equivalent(branch.at(crossoverHz), crossoverHz)));
     }
 
     /** The load's ramp, three times as long as the inductor needs at its slowest, and five periods of the crossover. */

@@ -3,6 +3,7 @@ package org.stillrail.electrical.evaluation;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.requirement.Bound;
 import org.stillrail.electrical.requirement.DeratingRule;
 import org.stillrail.electrical.requirement.DeratingRules;
@@ -43,7 +44,8 @@ final class VoltageRatingJudge implements Judge {
         double voltage = rail.nominalVoltageV() + (rippleKnown ? figures.ripplePeakToPeakV().value() / 2 : 0);
         Verdict worst = null;
         for (int k = 0; k < branches.size(); k++) {
-            Verdict verdict = of(k, voltage, corner);
+            Verdict verdict = of(k, figures.rippleAtConverterV() == null || branches.get(k).node() == Node.LOAD ? voltage
+                    : rail.nominalVoltageV() + figures.rippleAtConverterV() / 2, corner);
             if (worst == null || Verdict.WORST_FIRST.compare(verdict, worst) < 0) {
                 worst = verdict;
             }

@@ -1,6 +1,6 @@
 package org.stillrail.electrical.ripple;
 
-import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.bank.BankResponse;
 import org.stillrail.electrical.capacitor.ImpedancePoint;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
@@ -24,7 +24,7 @@ record HarmonicPlan(int harmonics, Asymptote asymptote, double truncationV, doub
     private static final int SCAN_PER_DECADE = 40;
     private static final double OFF_HARMONICS = 1.00371;
 
-    static HarmonicPlan of(Bank bank, PiecewiseLinear current, double accuracy) {
+    static HarmonicPlan of(BankResponse bank, PiecewiseLinear current, double accuracy) {
         double hz = 1 / current.periodS();
         double inductance = bank.inductanceAtInfinityH();
         double least = leastPeakToPeakV(bank, current, inductance);
@@ -47,7 +47,7 @@ record HarmonicPlan(int harmonics, Asymptote asymptote, double truncationV, doub
     }
 
     /** What is lost above a given number of harmonics, at most, over the least peak-to-peak voltage. */
-    static double lostShare(Bank bank, PiecewiseLinear current, int harmonics) {
+    static double lostShare(BankResponse bank, PiecewiseLinear current, int harmonics) {
         double hz = 1 / current.periodS();
         double inductance = bank.inductanceAtInfinityH();
         double omega = 2 * Math.PI * 2 * harmonics * hz;
@@ -58,13 +58,13 @@ record HarmonicPlan(int harmonics, Asymptote asymptote, double truncationV, doub
         return least == 0 ? 0 : lost / least;
     }
 
-    private static Curve scanned(Bank bank, double hz) {
+    private static Curve scanned(BankResponse bank, double hz) {
         int points = (int) Math.ceil(Math.log10(8.0 * MOST / FEWEST) * SCAN_PER_DECADE);
         return bank.on(FrequencyGrid.logSpaced(OFF_HARMONICS * FEWEST * hz, OFF_HARMONICS * 8.0 * MOST * hz, points)).bank();
     }
 
     /** Twice the rms voltage of the first harmonics, or the largest step of the inductance: peak to peak is never less. */
-    private static double leastPeakToPeakV(Bank bank, PiecewiseLinear current, double inductance) {
+    private static double leastPeakToPeakV(BankResponse bank, PiecewiseLinear current, double inductance) {
         int n = FEWEST;
         double[] re = new double[n];
         double[] im = new double[n];

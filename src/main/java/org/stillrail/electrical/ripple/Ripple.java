@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.bank.BankResponse;
 import org.stillrail.electrical.bank.Branch;
 import org.stillrail.electrical.bank.LosslessResonanceException;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.curve.Curve;
 
 /**
- * The ripple of a bank under a periodic current, in steady state.
+ * The ripple of a bank under a periodic current, in steady state. In a bank at two nodes the current enters at the converter's; the
+ * parts of the voltage are then those of the transfer impedance to the node that is read.
  *
  * @param voltage             the whole ripple voltage, zero mean
  * @param fromCapacitance     its part by the reactance less the series inductance at high frequency
@@ -52,10 +55,21 @@ public record Ripple(
     }
 
     /**
+     * The ripple that the load sees.
+     *
      * @param samples points of each waveform in a period, 2 to 100 000
      * @throws LosslessResonanceException where a resonance without loss falls on a harmonic
      */
     public static Ripple of(Bank bank, PeriodicCurrent current, int samples) {
+        return of(bank.response(Node.CONVERTER, Node.LOAD), current, samples);
+    }
+
+    /** The ripple at the converter's node; that of the load in a bank at one node. */
+    public static Ripple atConverter(Bank bank, PeriodicCurrent current, int samples) {
+        return of(bank.response(Node.CONVERTER, Node.CONVERTER), current, samples);
+    }
+
+    private static Ripple of(BankResponse bank, PeriodicCurrent current, int samples) {
         if (samples < 2 || samples > MOST_SAMPLES) {
             throw new IllegalArgumentException("samples must be 2 to " + MOST_SAMPLES + ", not " + samples);
         }
@@ -73,22 +87,26 @@ public record Ripple(
                 warnings(bank, current, sum.plan()));
     }
 
-    /** Peak-to-peak ripple voltage alone, to a thousandth: for the many variations of a bank. */
+    /** Peak-to-peak ripple voltage at the load alone, to a thousandth: for the many variations of a bank. */
     public static double quickPeakToPeakV(Bank bank, PeriodicCurrent current) {
-        return new RippleSum(bank, current.waveform(), QUICK_ACCURACY).total().peakToPeak();
+        return new RippleSum(bank.response(Node.CONVERTER, Node.LOAD), current.waveform(), QUICK_ACCURACY).total().peakToPeak();
+    }
+
+    /** Likewise at the converter's node. */
+    public static double quickAtConverterV(Bank bank, PeriodicCurrent current) {
+        return new RippleSum(bank.response(Node.CONVERTER, Node.CONVERTER), current.waveform(), QUICK_ACCURACY).total().peakToPeak();
     }
 
     private static Waveform draw(ExactVoltage voltage, PeriodicCurrent current, int samples) {
         return new Waveform(current.periodS(), voltage.peakToPeak(), voltage.samples(samples));
     }
 
-    private static List<BranchRipple> branches(Bank bank, PiecewiseLinear current, RippleSum sum) {
+    private static List<BranchRipple> branches(BankResponse bank, PiecewiseLinear current, RippleSum sum) {
         double[] squares = sum.squaredCurrents();
         double known = Arrays.stream(squares).sum();
         double tail = Math.max(0, current.meanSquare() - known);
         double fundamentalHz = 1 / current.periodS();
         double tailHz = 1.5 * squares.length * fundamentalHz;
-        double tailAdmittance = tail == 0 ? 0 : tail * bank.at(tailHz).squaredMagnitude();
         List<BranchRipple> branches = new ArrayList<>();
         for (int k = 0; k < bank.branches().size(); k++) {
             Branch branch = bank.branches().get(k);
@@ -100,7 +118,8 @@ public record Ripple(
                 double im = share.imaginary(i);
                 perPart[i] = squares[i] * (re * re + im * im) / (count * count);
             }
-            double tailPerPart = tail == 0 ? 0 : tailAdmittance / branch.at(tailHz).squaredMagnitude() / (count * count);
+            double tailPerPart = tail == 0 ? 0
+                    : tail * bank.squaredVoltageAcross(k, tailHz) / branch.at(tailHz).squaredMagnitude() / (count * count);
             branches.add(heat(branch, share, new HarmonicCurrents(fundamentalHz, perPart, tailHz, tailPerPart), perPart, tailPerPart));
         }
         return branches;
@@ -127,7 +146,7 @@ public record Ripple(
                 currents);
     }
 
-    private static List<String> warnings(Bank bank, PeriodicCurrent current, HarmonicPlan plan) {
+    private static List<String> warnings(BankResponse bank, PeriodicCurrent current, HarmonicPlan plan) {
         double hz = current.frequencyHz();
         List<String> warnings = new ArrayList<>(current.warnings());
         for (Branch branch : bank.branches()) {

@@ -2,6 +2,7 @@ package org.stillrail.electrical.ripple;
 
 import java.util.List;
 import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.curve.FrequencyGrid;
 
 /**
@@ -46,7 +47,7 @@ public final class RippleBasis {
     public static RippleBasis of(List<Bank> banks, PeriodicCurrent current) {
         int harmonics = 0;
         for (Bank bank : banks) {
-            harmonics = Math.max(harmonics, HarmonicPlan.of(bank, current.waveform(), ACCURACY).harmonics());
+            harmonics = Math.max(harmonics, HarmonicPlan.of(bank.response(Node.CONVERTER, Node.LOAD), current.waveform(), ACCURACY).harmonics());
         }
         if (harmonics == 0) {
             throw new IllegalArgumentException("At least one bank is needed");
@@ -54,7 +55,7 @@ public final class RippleBasis {
         int kept = Math.min(harmonics, MOST_HARMONICS);
         double worst = 0;
         for (Bank bank : banks) {
-            worst = Math.max(worst, HarmonicPlan.lostShare(bank, current.waveform(), kept));
+            worst = Math.max(worst, HarmonicPlan.lostShare(bank.response(Node.CONVERTER, Node.LOAD), current.waveform(), kept));
         }
         return new RippleBasis(current.waveform(), kept, worst);
     }

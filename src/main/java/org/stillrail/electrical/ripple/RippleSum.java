@@ -1,7 +1,7 @@
 package org.stillrail.electrical.ripple;
 
-import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.BankCurves;
+import org.stillrail.electrical.bank.BankResponse;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
 
@@ -22,7 +22,7 @@ final class RippleSum {
     private final double[] resistiveRest;
     private final double[] reactiveRest;
 
-    RippleSum(Bank bank, PiecewiseLinear current, double accuracy) {
+    RippleSum(BankResponse bank, PiecewiseLinear current, double accuracy) {
         this.current = current;
         this.plan = HarmonicPlan.of(bank, current, accuracy);
         int n = plan.harmonics();

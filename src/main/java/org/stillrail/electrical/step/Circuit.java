@@ -26,11 +26,14 @@ import org.stillrail.electrical.converter.VoltageMode;
  * </ul>
  * Where d is small beside inductive branches, v would be a small difference of currents times a large resistance; the law is then
  * differentiated too, with v as the state and {@code iL = iLoad + c x + d v}.
+ *
+ * <p>With two nodes this is the converter's; the path and what stands at the load are one more branch ({@link FarNode}), which
+ * passes on the load's current or a share of it. The output is then the load's voltage.
  */
 final class Circuit {
 
     /** Below this conductance in S the voltage of a node with inductive branches is a state. */
-    private static final double WEAK_S = 0.01;
+    static final double WEAK_S = 0.01;
 
     private final int n;
     private final int branchStates;
@@ -46,6 +49,11 @@ final class Circuit {
     private final double[][] a;
     private final double[] b;
     private final double[] c;
+    /** What the branches' states get of the load's current and of its slope: only beyond a path. */
+    private final double[] ofLoad;
+    private final double[] ofLoadSlope;
+    private final FarNode far;
+    private final int farAt;
     private final double conductance;
     private final double capacitance;
     private final boolean weak;
@@ -61,9 +69,22 @@ final class Circuit {
     private final double inverseSamplingQ;
     private final Map<Regime, Mode> modes = new HashMap<>();
 
-    /** @param converter null for the bank alone */
+    /** A bank at one node. @param converter null for the bank alone */
     Circuit(List<AdmittanceStateSpace> branches, Converter converter, double fromA, double loadLineOhm) {
-        this.branchStates = branches.stream().mapToInt(AdmittanceStateSpace::states).sum();
+        this(branches, null, converter, fromA, loadLineOhm);
+    }
+
+    /**
+     * @param branches  at the converter's node
+     * @param far       null for one node
+     * @param converter null for the bank alone
+     */
+    Circuit(List<AdmittanceStateSpace> branches, FarNode far, Converter converter, double fromA, double loadLineOhm) {
+        this.far = far;
+        this.farAt = branches.stream().mapToInt(AdmittanceStateSpace::states).sum();
+        this.branchStates = farAt + (far == null ? 0 : far.states());
+        this.ofLoad = new double[branchStates];
+        this.ofLoadSlope = new double[branchStates];
         this.a = new double[branchStates][branchStates];
         this.b = new double[branchStates];
         this.c = new double[branchStates];
@@ -83,6 +104,19 @@ final class Circuit {
             d += branch.conductance();
             e += branch.capacitance();
             inductiveBranch |= branch.conductance() == 0 && branch.capacitance() == 0;
+        }
+        if (far != null) {
+            for (int row = 0; row < far.states(); row++) {
+                for (int column = 0; column < far.states(); column++) {
+                    a[at + row][at + column] = far.a(row, column);
+                }
+                b[at + row] = far.b(row);
+                c[at + row] = far.c(row);
+                ofLoad[at + row] = far.load(row);
+                ofLoadSlope[at + row] = far.loadSlope(row);
+            }
+            d += far.conductance();
+            inductiveBranch |= far.conductance() == 0;
         }
         this.conductance = d;
         this.capacitance = e;
@@ -145,9 +179,10 @@ final class Circuit {
         return delayS;
     }
 
-    /** Duty before the step, {@code (outputV + R fromA) / inputV}. */
+    /** Duty before the step, {@code (outputV + R fromA) / inputV}; where the load is sensed, R with the path's. */
     double steadyDuty(double fromA) {
-        return (stage.outputV() + stage.combinedResistanceOhm() * fromA) / stage.inputV();
+        double resistanceOhm = stage.combinedResistanceOhm() + (far != null && far.sensed() ? far.resistanceOhm() : 0);
+        return (stage.outputV() + resistanceOhm * fromA) / stage.inputV();
     }
 
     /** Lower limit of the duty's deviation, or in current mode of the inductor's slope in A/s. */
@@ -184,6 +219,7 @@ final class Circuit {
     double gainAtInfinity() {
         return voltageMode && inductive()
                 ? compensator.feedthrough() * stage.inputV() / (stage.combinedInductanceH() * inverseInductance())
+                        * (far != null && far.sensed() ? far.feedthrough() : 1)
                 : 0;
     }
 
@@ -217,6 +253,20 @@ final class Circuit {
         return modes.computeIfAbsent(regime, this::build);
     }
 
+    /** The part of the load's current that the converter's node has to deliver beside what its branches take. */
+    private Row atNode(Row load) {
+        return far == null ? load : load.times(far.loadShare());
+    }
+
+    /** What the load sees. */
+    private Row output(Row[] unit, Row voltage) {
+        return far == null ? voltage : far.voltage(unit, farAt, voltage, unit[loadAt], unit[loadAt + 1]);
+    }
+
+    private Row sensed(Row[] unit, Row voltage) {
+        return far != null && far.sensed() ? output(unit, voltage) : voltage;
+    }
+
     private boolean inductive() {
         return capacitance == 0 && conductance == 0;
     }
@@ -229,9 +279,9 @@ final class Circuit {
             unit[k] = Row.unit(n, k);
         }
         Row zero = Row.zero(n);
-        Row load = unit[loadAt];
-        Row loadSlope = unit[loadAt + 1];
-        rates[loadAt] = loadSlope;
+        Row load = atNode(unit[loadAt]);
+        Row loadSlope = atNode(unit[loadAt + 1]);
+        rates[loadAt] = unit[loadAt + 1];
         if (dutyAt >= 0) {
             for (int k = 0; k < 3; k++) {
                 rates[dutyAt + k] = unit[dutyAt + k + 1];
@@ -263,7 +313,11 @@ final class Circuit {
                 }
             }
             rates[k] = rate.plus(b[k], voltage);
+            if (k >= farAt) {
+                rates[k] = rates[k].plus(ofLoad[k], unit[loadAt]).plus(ofLoadSlope[k], unit[loadAt + 1]);
+            }
         }
+        Row output = output(unit, voltage);
         Row inductorSlope = zero;
         if (voltageMode) {
             inductorSlope = source.plus(-stage.combinedResistanceOhm(), inductor).minus(voltage).over(stage.combinedInductanceH());
@@ -277,9 +331,9 @@ final class Circuit {
         }
         if (!hasConverter()) {
             Propagator propagator = new Propagator(Row.matrix(rates), n);
-            return new Mode(propagator, voltage, voltage.rate(rates), zero, zero, zero, zero, zero, zero, zero, zero);
+            return new Mode(propagator, output, output.rate(rates), zero, zero, zero, zero, zero, zero, zero, zero);
         }
-        Row error = voltage.times(-1).plus(-loadLineOhm, inductor);
+        Row error = sensed(unit, voltage).times(-1).plus(-loadLineOhm, inductor);
         Row lagged = error;
         for (int m = 0; m < compensator.lags(); m++) {
             rates[lagsAt + m] = lagged.minus(unit[lagsAt + m]).times(compensator.pole(m));
@@ -308,7 +362,7 @@ final class Circuit {
             rates[integratorAt] = followRate;
         }
         Row push = voltageMode ? command : regime.side() == 0 ? unit[slopeAt] : freePush;
-        return new Mode(new Propagator(Row.matrix(rates), n), voltage, voltage.rate(rates), inductor, inductor.rate(rates),
+        return new Mode(new Propagator(Row.matrix(rates), n), output, output.rate(rates), inductor, inductor.rate(rates),
                 command, command.rate(rates), error, push, push.rate(rates), followRate);
     }
 
@@ -326,7 +380,7 @@ final class Circuit {
         }
         // With feedthrough the command hangs on v, and in an inductive node v on the command: one linear equation.
         Row withoutSource = voltage(unit, Row.zero(n), inductor, branchCurrent);
-        Row openError = withoutSource.times(-1).plus(-loadLineOhm, inductor);
+        Row openError = sensed(unit, withoutSource).times(-1).plus(-loadLineOhm, inductor);
         Row openCommand = unit[integratorAt].plus(compensatorRest).plus(compensator.feedthrough(), openError);
         return openCommand.times(inputV / (1 + gainAtInfinity()));
     }
@@ -335,7 +389,7 @@ final class Circuit {
         if (voltageAt >= 0) {
             return unit[voltageAt];
         }
-        Row load = unit[loadAt];
+        Row load = atNode(unit[loadAt]);
         if (conductance > 0) {
             return inductor.minus(load).minus(branchCurrent).over(conductance);
         }
@@ -347,7 +401,10 @@ final class Circuit {
             }
             through = through.plus(sum, unit[column]);
         }
-        Row known = through.plus(unit[loadAt + 1]).times(-1);
+        for (int k = farAt; k < branchStates; k++) {
+            through = through.plus(c[k] * ofLoad[k], unit[loadAt]).plus(c[k] * ofLoadSlope[k], unit[loadAt + 1]);
+        }
+        Row known = through.plus(atNode(unit[loadAt + 1])).times(-1);
         if (voltageMode) {
             double inductanceH = stage.combinedInductanceH();
             known = known.plus(1 / inductanceH, source).plus(-stage.combinedResistanceOhm() / inductanceH, inductor);

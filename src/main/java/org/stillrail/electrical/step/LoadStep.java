@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.bank.Distance;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.converter.Converter;
 import org.stillrail.electrical.converter.Loop;
@@ -37,12 +39,14 @@ public final class LoadStep {
         Converter converter = request.converter();
         Load load = request.load();
         List<String> warnings = new ArrayList<>();
-        List<AdmittanceStateSpace> branches = new ArrayList<>();
+        List<AdmittanceStateSpace> near = new ArrayList<>();
+        List<AdmittanceStateSpace> beyond = new ArrayList<>();
         Double fitErrorPercent = null;
         double aroundHz = aroundHz(request);
-        for (Branch branch : request.bank().branches()) {
+        Distance distance = request.bank().distance();
+        for (Branch branch : all(request.bank())) {
             RealisedBranch realised = realisation.realise(branch, aroundHz);
-            branches.add(realised.space());
+            (distance != null && branch.node() == Node.LOAD ? beyond : near).add(realised.space());
             if (realised.errorPercent() != null) {
                 fitErrorPercent = Math.max(fitErrorPercent == null ? 0 : fitErrorPercent, realised.errorPercent());
             }
@@ -50,7 +54,8 @@ public final class LoadStep {
                 warnings.add(realised.warning());
             }
         }
-        Circuit circuit = new Circuit(branches, converter, load.fromA(), request.loadLineOhm());
+        FarNode far = distance == null ? null : new FarNode(beyond, distance.path(), distance.sense() == Node.LOAD);
+        Circuit circuit = new Circuit(near, far, converter, load.fromA(), request.loadLineOhm());
         if (request.limited() && circuit.isVoltageMode()) {
             requireSteadyState(circuit.steadyDuty(load.fromA()), load.fromA());
         }
@@ -64,6 +69,16 @@ public final class LoadStep {
         warn(request, trace, warnings);
         return new StepResult(trace.timeS(), trace.deviationV(), trace.inductorA(), trace.undershootV(), trace.overshootV(),
                 trace.undershootAtS(), trace.overshootAtS(), trace.settledAtS(), fitErrorPercent, warnings);
+    }
+
+    /** The branches, and at two nodes the fixed capacitance of the load. */
+    private static List<Branch> all(Bank bank) {
+        if (bank.distance() == null) {
+            return bank.branches();
+        }
+        List<Branch> all = new ArrayList<>(bank.connectedTo(Node.CONVERTER));
+        all.addAll(bank.connectedTo(Node.LOAD));
+        return all;
     }
 
     private static void requireSteadyState(double duty, double fromA) {

@@ -47,6 +47,10 @@ final class Row {
         return new Row(quotient);
     }
 
+    double weight(int index) {
+        return weights[index];
+    }
+
     double of(double[] z) {
         double sum = 0;
         for (int k = 0; k < weights.length; k++) {

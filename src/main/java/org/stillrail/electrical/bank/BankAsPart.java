@@ -1,10 +1,9 @@
-package org.stillrail.electrical.mounting;
+package org.stillrail.electrical.bank;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.capacitor.ImpedanceModel;
 import org.stillrail.electrical.capacitor.ImpedancePoint;
 import org.stillrail.electrical.capacitor.ValidRange;
@@ -12,9 +11,9 @@ import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
 
 /** A whole bank taken as one part, so that it can stand at the far end of a path as a branch of another bank. */
-public record BankAsPart(Bank bank) implements ImpedanceModel {
+record BankAsPart(Bank bank) implements ImpedanceModel {
 
-    public BankAsPart {
+    BankAsPart {
         Objects.requireNonNull(bank, "bank");
     }
 

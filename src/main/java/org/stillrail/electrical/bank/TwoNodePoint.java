@@ -1,0 +1,53 @@
+package org.stillrail.electrical.bank;
+
+import org.stillrail.electrical.curve.Complex;
+
+/**
+ * The open-circuit impedances of a bank at two nodes, at one frequency, and what a converter's loop makes of them.
+ *
+ * @param atConverter Zcc: voltage at the converter for one ampere into the converter's node
+ * @param atLoad      Zll: voltage at the load for one ampere into the load's node
+ * @param transfer    Zcl: voltage at either node for one ampere into the other one
+ */
+public record TwoNodePoint(Complex atConverter, Complex atLoad, Complex transfer) {
+
+    /** @throws LosslessResonanceException where the circuit rings without loss at just this frequency */
+    static TwoNodePoint of(double hz, Complex near, Complex far, Complex path) {
+        Complex determinant = near.plus(far).plus(near.times(far).times(path));
+        TwoNodePoint point = new TwoNodePoint(
+                Complex.ONE.plus(far.times(path)).over(determinant),
+                Complex.ONE.plus(near.times(path)).over(determinant),
+                determinant.reciprocal());
+        if (!isFinite(point.transfer) || !isFinite(point.atLoad) || !isFinite(point.atConverter)) {
+            throw new LosslessResonanceException("The bank", hz);
+        }
+        return point;
+    }
+
+    private static boolean isFinite(Complex z) {
+        return Double.isFinite(z.re()) && Double.isFinite(z.im());
+    }
+
+    /** Zll with an inductor of this impedance at the converter's node; null for a converter that is a current source. */
+    public Complex openAtLoad(Complex source) {
+        return source == null ? atLoad : atLoad.minus(transfer.times(transfer).over(source.plus(atConverter)));
+    }
+
+    /**
+     * Impedance that the load sees with the loop closed: the open one over 1 + T where the load is sensed. Where the converter is
+     * sensed its node is held and the path is left outside: {@code Zll - Zcl^2 / (Zout + Zcc) (1 + T / (1 + T) Zout / Zcc)}.
+     *
+     * @param loopGain T, the summing minus left out
+     * @param source   Zout = R + sL of the inductor; null for a converter that is a current source
+     */
+    public Complex closedAtLoad(Node sense, Complex loopGain, Complex source) {
+        Complex onePlusT = Complex.ONE.plus(loopGain);
+        if (sense == Node.LOAD) {
+            return openAtLoad(source).over(onePlusT);
+        }
+        Complex held = loopGain.over(onePlusT);
+        Complex squared = transfer.times(transfer);
+        return source == null ? atLoad.minus(squared.over(atConverter).times(held))
+                : atLoad.minus(squared.over(source.plus(atConverter)).times(Complex.ONE.plus(held.times(source).over(atConverter))));
+    }
+}
