@@ -35,8 +35,12 @@ public class BankEvidence {
         this.jdbc = jdbc;
     }
 
-    /** A bank revision that uses a part: the newest of its bank, or one that is approved or in review. */
-    record Use(UUID bankId, String bank, UUID revisionId, int number, int latestNumber, BankState state, boolean changed) {
+    /**
+     * A bank revision that uses a part: the newest of its bank, or one that is approved or in review.
+     *
+     * @param railV nominal voltage of its rail, null for a scratch bank
+     */
+    record Use(UUID bankId, String bank, UUID revisionId, int number, int latestNumber, BankState state, Double railV, boolean changed) {
 
         public String path() {
             return "/banks/" + bankId + (number == latestNumber ? "" : "/revisions/" + number);
@@ -63,8 +67,8 @@ public class BankEvidence {
 
     /** Changed ones first. */
     List<Use> usesOf(UUID partId) {
-        return jdbc.sql("select distinct b.id as bank_id, b.name, r.id, r.number, b.latest_number, s.state, case when " + CHANGED
-                        + " then 1 else 0 end as changed from bank_revision r join bank b on b.id = r.subject_id"
+        return jdbc.sql("select distinct b.id as bank_id, b.name, r.id, r.number, b.latest_number, s.state, v.nominal_voltage_v, case when " + CHANGED
+                        + " then 1 else 0 end as changed from bank_revision r left join rail_revision v on v.id = r.rail_revision_id join bank b on b.id = r.subject_id"
                         + " join bank_revision_state s on s.revision_id = r.id" + PARTS
                         + "where u.part_id = :partId and (r.number = b.latest_number or s.state in ('APPROVED', 'IN_REVIEW'))"
                         + " order by changed desc, b.name, r.number, r.id")
@@ -85,6 +89,7 @@ public class BankEvidence {
 
     private static Use use(ResultSet row, int index) throws SQLException {
         return new Use(row.getObject("bank_id", UUID.class), row.getString("name"), row.getObject("id", UUID.class), row.getInt("number"),
-                row.getInt("latest_number"), BankState.valueOf(row.getString("state")), row.getInt("changed") == 1);
+                row.getInt("latest_number"), BankState.valueOf(row.getString("state")),
+                row.getObject("nominal_voltage_v", Double.class), row.getInt("changed") == 1);
     }
 }

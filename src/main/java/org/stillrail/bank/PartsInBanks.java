@@ -19,7 +19,7 @@ class PartsInBanks implements PartUses {
     @Override
     public List<PartUse> of(UUID partId) {
         return evidence.usesOf(partId).stream()
-                .map(use -> new PartUse(use.bank(), use.path(), "revision " + use.number() + ", " + use.state().label(), use.changed()))
+                .map(use -> new PartUse(use.bank(), use.path(), "revision " + use.number() + ", " + use.state().label(), use.railV(), use.changed()))
                 .toList();
     }
 }

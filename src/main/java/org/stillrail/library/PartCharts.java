@@ -30,12 +30,12 @@ class PartCharts {
     record PartChart(String id, String title, ChartData data) {
     }
 
-    /** @param chosen the part at an operating point that was asked for, or null */
-    List<PartChart> of(PartDocument part, List<Sweep> sweeps, PartAtPoint chosen) {
+    /** @param chosen the part at operating points that were asked for */
+    List<PartChart> of(PartDocument part, List<Sweep> sweeps, List<PartAtPoint> chosen) {
         List<Line> lines = lines(part, sweeps);
-        if (chosen != null) {
-            lines.add(line("chosen", chosen.label(), part.technology().key(), "exact", chosen.bent().model(),
-                    lines.get(lines.size() - 1).curve().grid()));
+        FrequencyGrid grid = lines.get(lines.size() - 1).curve().grid();
+        for (int i = 0; i < chosen.size(); i++) {
+            lines.add(line("chosen" + i, chosen.get(i).label(), part.technology().key(), "exact", chosen.get(i).bent().model(), grid));
         }
         return List.of(
                 chart("magnitude", "Magnitude of the impedance", Axis.log("|Z|", "\u03a9"), lines, Curve::magnitude),

@@ -148,10 +148,15 @@ class PartController {
     private String page(Part part, Form form, Model model) {
         List<Sweep> sweeps = library.sweepsOf(part.id());
         PartModel partModel = models.of(part.document());
-        PartAtPoint chosen = form.isBlank("atBias") ? null : PartAtPoint.read(form, partModel);
+        List<PartAtPoint> chosen = PartAtPoint.readAll(form, partModel);
         model.addAttribute("part", part);
         model.addAttribute("chosen", chosen);
+        model.addAttribute("lives", PartAtPoint.lives());
         model.addAttribute("left", CapacitanceLeft.of(part.document(), partModel));
+        model.addAttribute("changes", PartChanges.of(part.document(), partModel));
+        model.addAttribute("estimates", models.ofDatasheet(part.document()).estimates());
+        model.addAttribute("standsAt", PartChanges.family(partModel));
+        model.addAttribute("changeCharts", PartChangeCharts.of(part.document(), partModel));
         model.addAttribute("document", part.document());
         model.addAttribute("history", library.history(part.id()));
         model.addAttribute("sweeps", sweeps);
@@ -159,7 +164,9 @@ class PartController {
         model.addAttribute("charts", charts.of(part.document(), sweeps, chosen));
         model.addAttribute("samples", Samples.of(sweeps));
         model.addAttribute("family", FamilyCharts.of(part.document(), partModel.family()));
-        model.addAttribute("uses", usesOf(part.id()));
+        List<PartUse> uses = usesOf(part.id());
+        model.addAttribute("uses", uses);
+        model.addAttribute("railLeft", CapacitanceLeft.atRails(uses, partModel));
         model.addAttribute("checklist", checklists.of(part, sweeps));
         model.addAttribute("form", form);
         model.addAttribute("errors", form.errors());

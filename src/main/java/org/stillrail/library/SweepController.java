@@ -83,7 +83,7 @@ class SweepController {
         model.addAttribute("view", view);
         model.addAttribute("findings", FindingLine.of(view.findings(), library.acceptancesOf(sweep.id())));
         model.addAttribute("same", library.sameBytes(sweep.rawSha256()).stream().filter(other -> !other.id().equals(sweep.id())).toList());
-        model.addAttribute("charts", charts.of(part.document(), List.of(sweep), null));
+        model.addAttribute("charts", charts.of(part.document(), List.of(sweep), List.of()));
         model.addAttribute("form", form);
         model.addAttribute("errors", form.errors());
         return "library/sweep";

@@ -47,14 +47,14 @@ class SweepExportController {
         return SweepExport.of(format, bare(sweep.fileName()), sweep.document().impedance(), sweep.document().referenceOhm(), description);
     }
 
-    /** Parameters {@code atBias}, {@code atTemperature} and {@code atAge} choose the operating point, as on the part's page. */
+    /** Parameters {@code atBias}, {@code atTemperature}, {@code atAge} and {@code atLife} choose the operating point, as on the part's page. */
     @GetMapping("/library/parts/{partId}/export/{format}")
     ResponseEntity<byte[]> part(
             @PathVariable UUID partId, @PathVariable String format, @RequestParam MultiValueMap<String, String> parameters) {
         Part part = library.require(partId);
         PartModel model = models.of(part.document());
         Form form = Form.of(parameters);
-        PartAtPoint point = form.isBlank("atBias") ? null : PartAtPoint.read(form, model);
+        PartAtPoint point = form.isBlank("atBias") ? null : PartAtPoint.read(form, PartAtPoint.PREFIXES.get(0), model);
         if (!form.errors().none()) {
             throw new ResponseStatusException(HttpStatus.BAD_REQUEST, String.join("; ", form.errors().all().values()));
         }
