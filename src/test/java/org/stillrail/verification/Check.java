@@ -2,6 +2,8 @@ package org.stillrail.verification;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
+
 /**
  * One comparison with something outside the program, written so that it can be read in the test and in docs/verification.md:
  *
@@ -59,6 +61,12 @@ public final class Check {
         return this;
     }
 
+    /** Tolerance of each value as a share of the largest expected one. */
+    public Check relativeToLargest(double share) {
+        tolerance = new Tolerance(share, Tolerance.Kind.OF_LARGEST, unit);
+        return this;
+    }
+
     /** Tolerance in the unit of the values. */
     public Check absolute(double size) {
         tolerance = new Tolerance(size, Tolerance.Kind.ABSOLUTE, unit);
@@ -68,11 +76,12 @@ public final class Check {
     /** Ends a check of numbers: one for each expected value. */
     public void got(double... values) {
         assertThat(values).as(subject).hasSameSizeAs(expected);
+        Tolerance each = tolerance.forLargest(Arrays.stream(expected).map(Math::abs).max().orElseThrow());
         double worst = 0;
         double error = 0;
         for (int i = 0; i < values.length; i++) {
-            worst = Math.max(worst, tolerance.share(expected[i], values[i]));
-            error = Math.max(error, tolerance.error(expected[i], values[i]));
+            worst = Math.max(worst, each.share(expected[i], values[i]));
+            error = Math.max(error, each.error(expected[i], values[i]));
         }
         String got = Figures.listed(values) ? Figures.words(values, unit) : differenceWords(error);
         end(got, worst);
@@ -97,7 +106,7 @@ public final class Check {
     private String differenceWords(double error) {
         return "off by at most " + switch (tolerance.kind()) {
             case RELATIVE -> Figures.size(100 * error) + " %";
-            case ABSOLUTE, EXACT -> unit.isEmpty() ? Figures.size(error) : Figures.size(error) + " " + unit;
+            case ABSOLUTE, OF_LARGEST, EXACT -> unit.isEmpty() ? Figures.size(error) : Figures.size(error) + " " + unit;
         };
     }
 

@@ -3,9 +3,14 @@ package org.stillrail.verification;
 /** How far a result may lie from what is expected. */
 record Tolerance(double size, Kind kind, String unit) {
 
-    enum Kind { EXACT, RELATIVE, ABSOLUTE }
+    enum Kind { EXACT, RELATIVE, OF_LARGEST, ABSOLUTE }
 
     static final Tolerance EXACT = new Tolerance(0, Kind.EXACT, "");
+
+    /** The absolute tolerance that this is for a list whose largest value is known. */
+    Tolerance forLargest(double largest) {
+        return kind == Kind.OF_LARGEST ? new Tolerance(size * largest, Kind.ABSOLUTE, unit) : this;
+    }
 
     /** The error as a multiple of what is allowed; above 1 the check fails. Two equal values never fail, whatever is allowed. */
     double share(double expected, double got) {
@@ -26,6 +31,7 @@ record Tolerance(double size, Kind kind, String unit) {
         return switch (kind) {
             case EXACT -> "exact";
             case RELATIVE -> size >= 1e-4 ? Figures.words(100 * size) + " %" : Figures.words(size) + " of the value";
+            case OF_LARGEST -> Figures.words(100 * size) + " % of the largest";
             case ABSOLUTE -> Figures.words(size, unit);
         };
     }

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 class NonNegativeLeastSquaresTest {
 
@@ -12,8 +15,8 @@ class NonNegativeLeastSquaresTest {
     @Test
     void theNearestPointOfAHalfPlane() {
         double[] u = NonNegativeLeastSquares.leastDistance(new double[][] {{1, 2}}, new double[] {5});
-        assertThat(u[0]).isCloseTo(1, within(1e-12));
-        assertThat(u[1]).isCloseTo(2, within(1e-12));
+        Check.that(Topic.FIT, "Point of x + 2 y >= 5 nearest to the origin").source(Source.independent("by hand")).expected("", 1, 2).absolute(1e-12)
+                .got(u);
     }
 
     @Test

@@ -8,6 +8,9 @@ import org.stillrail.electrical.curve.Complex;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
 import org.stillrail.electrical.fit.PartialFractions.Terms;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 class PassivityTest {
 
@@ -32,7 +35,8 @@ class PassivityTest {
         assertThat(report.passive()).isFalse();
         assertThat(report.violations()).hasSize(1);
         assertThat(report.violations().get(0).fromOmega()).isZero();
-        assertThat(report.violations().get(0).toOmega()).isCloseTo(Math.sqrt(2), within(1e-12));
+        Check.that(Topic.FIT, "Where Re of 1 - 3 / (s + 2) crosses zero: w^2 = 6 - 4").source(Source.independent("by hand"))
+                .expected("rad/s", Math.sqrt(2)).absolute(1e-12).got(report.violations().get(0).toOmega());
         assertThat(report.violations().get(0).worstRe()).isCloseTo(-0.5, within(1e-6));
     }
 
@@ -80,7 +84,7 @@ class PassivityTest {
         assertThat(Passivity.of(real(2, 3, 1)).passive()).isFalse();
     }
 
-    /** CP-02 (Bode 1945, from memory): the integral of Re Z over omega is pi / (2C) when Z tends to 1/(j w C). */
+    /** CP-02: the integral of Re Z over omega is pi / (2C) when Z tends to 1/(j w C). */
     @Test
     void theResistanceIntegralOfAFitIsThatOfItsCapacitance() {
         double c = 1e-4;
@@ -97,11 +101,13 @@ class PassivityTest {
             double omega = Math.exp(low + (i + 0.5) * width);
             integral += (fit.function().at(omega).re() - fit.constant()) * omega * width;
         }
-        assertThat(integral).isCloseTo(Math.PI / (2 * c), within(1e-6 * Math.PI / (2 * c)));
+        Check.that(Topic.FIT, "Resistance integral of a fitted 20 mohm beside 100 uF: pi / (2 C)")
+                .source(Source.fromMemory("H. W. Bode, Network Analysis and Feedback Amplifier Design, 1945; quadrature of the fit"))
+                .expected("ohm rad/s", 15707.963267948964).relative(1e-6).got(integral);
         assertThat(Math.abs(fit.constant())).isLessThan(1e-12);
     }
 
-    /** CP-03 (Kramers 1927, Kronig 1926; from memory): 1 ohm parallel 1 F, X found from R alone by quadrature of the fit. */
+    /** CP-03: 1 ohm parallel 1 F, X found from R alone by quadrature of the fit. */
     @Test
     void theReactanceOfAFitFollowsFromItsResistance() {
         Curve curve = Synthetic.sampled(w -> Synthetic.parallel(Synthetic.resistor(1), Synthetic.capacitor(1, w)),
@@ -120,7 +126,9 @@ class PassivityTest {
                 double below = z.at(w * Math.exp(-u)).re();
                 sum += (above - below) / Math.sinh(u) * width;
             }
-            assertThat(sum / Math.PI).isCloseTo(expected[k], within(1e-5));
+            Check.that(Topic.FIT, "Reactance of a fitted 1 ohm beside 1 F from its resistance alone, at " + w + " rad/s")
+                    .source(Source.fromMemory("H. A. Kramers 1927, R. de L. Kronig 1926; H. W. Bode 1945; quadrature of the fit"))
+                    .expected("ohm", expected[k]).absolute(1e-5).got(sum / Math.PI);
             assertThat(z.at(w).im()).isCloseTo(expected[k], within(1e-9));
         }
     }

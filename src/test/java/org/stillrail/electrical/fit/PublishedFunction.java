@@ -1,12 +1,14 @@
 package org.stillrail.electrical.fit;
 
+import java.util.List;
 import org.stillrail.electrical.curve.Complex;
+import org.stillrail.verification.Source;
 
-/**
- * The synthetic 18-pole function of the vector-fitting literature (example script by B. Gustavsen for the method of
- * B. Gustavsen, A. Semlyen, IEEE Trans. Power Delivery 14(3), 1999; seen second-hand). Poles and residues before the factor 2 pi.
- */
+/** The synthetic 18-pole function of the vector-fitting literature. Poles and residues before the factor 2 pi. */
 final class PublishedFunction {
+
+    static final Source SOURCE = Source.seenSecondHand(
+            "example script by B. Gustavsen for the method of B. Gustavsen, A. Semlyen, IEEE Trans. Power Delivery 14(3), 1999");
 
     static final double[][] POLES = {
         {-4500, 0}, {-41000, 0}, {-100, 5000}, {-120, 15000}, {-3000, 35000}, {-200, 45000}, {-1500, 45000}, {-500, 70000},
@@ -38,7 +40,7 @@ final class PublishedFunction {
     }
 
     /** The pole of a list nearest to a wanted one. */
-    static int nearest(java.util.List<Complex> poles, Complex wanted) {
+    static int nearest(List<Complex> poles, Complex wanted) {
         int best = 0;
         for (int k = 1; k < poles.size(); k++) {
             if (poles.get(k).minus(wanted).magnitude() < poles.get(best).minus(wanted).magnitude()) {

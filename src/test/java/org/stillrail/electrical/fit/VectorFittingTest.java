@@ -14,13 +14,17 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.stillrail.electrical.curve.Complex;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 class VectorFittingTest {
 
-    /** VF-01: the published poles and residues come back from samples, with no hint of the order. Seen second-hand. */
+    /** VF-01: the published poles and residues come back from samples, with no hint of the order. */
     @Test
     void thePublishedFunctionIsRecovered() {
-        assertRecovered(PublishedFunction.whole(), FrequencyGrid.logSpaced(1, 1e5, 400), 1e-6);
+        assertRecovered("Published function of 18 poles from 400 points", PublishedFunction.SOURCE, PublishedFunction.whole(),
+                FrequencyGrid.logSpaced(1, 1e5, 400), 1e-6);
     }
 
     /** The script's own hundred points, 1 Hz to 100 kHz, evenly over f. */
@@ -30,15 +34,16 @@ class VectorFittingTest {
         for (int i = 0; i < hz.length; i++) {
             hz[i] = 1 + i * (1e5 - 1) / 99;
         }
-        assertRecovered(PublishedFunction.whole(), FrequencyGrid.of(hz), 1e-6);
+        assertRecovered("Published function of 18 poles from its script's own 100 even points", PublishedFunction.SOURCE, PublishedFunction.whole(),
+                FrequencyGrid.of(hz), 1e-6);
     }
 
-    /** VF-02, both elements. Seen second-hand. */
+    /** VF-02, both elements. */
     @Test
     void bothElementsOfThePublishedPairAreRecovered() {
         FrequencyGrid grid = FrequencyGrid.logSpaced(1, 1e5, 300);
-        assertRecovered(PublishedFunction.terms(0, 6, 2 * Math.PI, 0.6, 2e-5), grid, 1e-6);
-        assertRecovered(PublishedFunction.terms(5, 10, 2 * Math.PI, 0, 6e-5), grid, 1e-6);
+        assertRecovered("Published pair, first element of 10 poles", PublishedFunction.SOURCE, PublishedFunction.terms(0, 6, 2 * Math.PI, 0.6, 2e-5), grid, 1e-6);
+        assertRecovered("Published pair, second element of 10 poles", PublishedFunction.SOURCE, PublishedFunction.terms(5, 10, 2 * Math.PI, 0, 6e-5), grid, 1e-6);
     }
 
     /** Own case: R, L, C with two relaxations and one damped inner resonance. */
@@ -46,13 +51,14 @@ class VectorFittingTest {
     void aKnownNetworkIsRecovered() {
         RationalFunction known = new RationalFunction(new double[] {-4e7, -2e5, -3e3}, new double[] {3e8, 0, 0},
                 new double[] {2e6, 5e3, 90}, new double[] {1e5, 0, 0}, 1 / 47e-6, 0.011, 0.8e-9);
-        RationalFit fit = assertRecovered(known, FrequencyGrid.logSpaced(100, 3e8, 300), 1e-6);
+        RationalFit fit = assertRecovered("R, L, C with two relaxations and an inner resonance", Source.independent("known poles and residues, sampled"), known,
+                FrequencyGrid.logSpaced(100, 3e8, 300), 1e-6);
         assertThat(fit.passive()).isTrue();
         assertThat(1 / fit.function().residueAtZero()).isCloseTo(47e-6, within(1e-12));
         assertThat(fit.worstResistanceErrorPercent()).isLessThan(1e-5);
     }
 
-    private static RationalFit assertRecovered(RationalFunction known, FrequencyGrid grid, double tolerance) {
+    private static RationalFit assertRecovered(String name, Source source, RationalFunction known, FrequencyGrid grid, double tolerance) {
         RationalFit fit = VectorFitting.fit(Synthetic.sampled(known::at, grid));
         assertThat(fit.order()).isEqualTo(known.order());
         assertThat(fit.stable()).isTrue();
@@ -60,8 +66,11 @@ class VectorFittingTest {
             Complex pole = known.poles().get(k);
             Complex residue = known.residues().get(k);
             int at = PublishedFunction.nearest(fit.poles(), pole);
-            assertThat(fit.poles().get(at).minus(pole).magnitude()).isLessThanOrEqualTo(tolerance * pole.magnitude());
-            assertThat(fit.residues().get(at).minus(residue).magnitude()).isLessThan(tolerance * residue.magnitude());
+            double poleError = fit.poles().get(at).minus(pole).magnitude();
+            Check.that(Topic.FIT, name + ": error of a pole over its size").source(source).expected("every pole, with no hint of the order").absolute(tolerance)
+                    .compare("", 0, poleError == 0 ? 0 : poleError / pole.magnitude());
+            Check.that(Topic.FIT, name + ": error of a residue over its size").source(source).expected("every residue").absolute(tolerance)
+                    .compare("", 0, fit.residues().get(at).minus(residue).magnitude() / residue.magnitude());
         }
         assertThat(fit.constant()).isCloseTo(known.constant(), within(tolerance));
         assertThat(fit.proportional()).isCloseTo(known.proportional(), within(tolerance * known.proportional()));
@@ -84,7 +93,9 @@ class VectorFittingTest {
         RationalFit fit = VectorFitting.fit(Synthetic.sampled(part, FrequencyGrid.logSpaced(fromHz, toHz, 400)));
         assertThat(fit.worstRelativeErrorPercent()).isLessThan(1);
         assertThat(fit.worstResistanceErrorPercent()).isLessThan(6);
-        assertThat(Synthetic.worstError(fit.function(), part, fromHz, toHz)).isLessThan(0.01);
+        Check.that(Topic.FIT, "Typical part, " + name + ", from 400 points: largest error of Z over |Z|")
+                .source(Source.independent("impedance in closed form on 1777 points between those fitted")).expected("", 0).absolute(0.01)
+                .got(Synthetic.worstError(fit.function(), part, fromHz, toHz));
         assertThat(fit.order()).isBetween(3, 12);
         assertThat(fit.passive()).isTrue();
         assertThat(fit.stable()).isTrue();
@@ -99,7 +110,9 @@ class VectorFittingTest {
         for (long seed = 1; seed <= 5; seed++) {
             RationalFit fit = VectorFitting.fit(Synthetic.noisy(part, FrequencyGrid.logSpaced(fromHz, toHz, 400), 0.005, seed));
             assertThat(fit.worstRelativeErrorPercent()).isLessThan(1);
-            assertThat(Synthetic.worstError(fit.function(), part, fromHz, toHz)).isLessThan(0.01);
+            Check.that(Topic.FIT, "Typical part, " + name + ", with noise of 0.5 % a point, five seeds: largest error of Z over |Z|")
+                    .source(Source.independent("impedance in closed form, without the noise")).expected("the part behind the noise").absolute(0.01)
+                    .compare("", 0, Synthetic.worstError(fit.function(), part, fromHz, toHz));
             assertThat(fit.passive()).isTrue();
             assertThat(Synthetic.lowestRelativeRe(fit.function())).isGreaterThanOrEqualTo(0);
             assertThat(fit.noisePercent()).isCloseTo(0.25, within(0.05));
@@ -115,7 +128,8 @@ class VectorFittingTest {
         RationalFit fit = VectorFitting.fit(Synthetic.sampled(part, FrequencyGrid.logSpaced(1e3, 1e9, 400)));
         for (double hz : new double[] {3e3, 1e5, 1e6, 3e7}) {
             double omega = 2 * Math.PI * hz;
-            assertThat(fit.function().at(omega).re()).isCloseTo(part.apply(omega).re(), within(0.05 * part.apply(omega).re()));
+            Check.that(Topic.FIT, "ESR of a thousandth of |Z|: Re Z of the fit").source(Source.independent("impedance in closed form"))
+                    .expected("Re Z at 4 frequencies").relative(0.05).compare("ohm", part.apply(omega).re(), fit.function().at(omega).re());
         }
     }
 

@@ -12,12 +12,17 @@ import org.stillrail.electrical.converter.Compensator;
 import org.stillrail.electrical.converter.Converter;
 import org.stillrail.electrical.converter.PowerStage;
 import org.stillrail.electrical.converter.VoltageMode;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
-/**
- * Rows LS-01 to LS-05: derived closed forms, recomputed outside the project over a fine time grid (from memory where attributed); and the
- * simulation driven into its limits meets them.
- */
+/** Rows LS-01 to LS-05, and the simulation driven into its limits meets them. */
 class ChargeBalanceTest {
+
+    private static final Source REDL = Source.fromMemory(
+            "R. Redl and others, Optimizing the load transient response of the buck converter, APEC 1998; derived and recomputed over a fine time grid");
+    private static final Source ENERGY = Source.fromMemory("derived: L (i - I0)^2 / 2 + C v^2 / 2 is kept while the inductor freewheels");
+    private static final Source AREA = Source.fromMemory("derived: area between the ramps of load and inductor");
 
     // input V, output V, L, step A, C, r, then undershoot and overshoot
     private static final double[][] LS_01 = {
@@ -35,8 +40,11 @@ class ChargeBalanceTest {
     void firstSwingOfLoadingAndUnloading() {
         for (double[] row : LS_01) {
             PowerStage stage = new PowerStage(row[0], row[1], row[2], 0, 500e3, 1);
-            assertEquals(row[6], ChargeBalance.deviationV(row[3], stage.steepestRiseAPerS(), row[4], row[5]), 1e-8 * row[6]);
-            assertEquals(row[7], ChargeBalance.deviationV(row[3], stage.steepestFallAPerS(), row[4], row[5]), 1e-8 * row[7]);
+            Check.that(Topic.STEP, "First swing of a buck %s V to %s V, %s uH, %s A, %s uF, %s mohm: loading, unloading"
+                            .formatted(row[0], row[1], (float) (1e6 * row[2]), row[3], (float) (1e6 * row[4]), 1e3 * row[5]))
+                    .source(REDL).expected("V", row[6], row[7]).relative(1e-8)
+                    .got(ChargeBalance.deviationV(row[3], stage.steepestRiseAPerS(), row[4], row[5]),
+                            ChargeBalance.deviationV(row[3], stage.steepestFallAPerS(), row[4], row[5]));
         }
     }
 
@@ -44,7 +52,10 @@ class ChargeBalanceTest {
     void criticalCapacitanceIsWhereBothFormsMeet() {
         double slope = 1.2 / 3.3e-7;
         double critical = ChargeBalance.criticalCapacitanceF(20, slope, 0.0005);
-        assertEquals(0.011, critical, 1e-11);
+        Check.that(Topic.STEP, "Critical capacitance dI / (m r) of three cases, unloading").source(REDL)
+                .expected("F", 0.011, 0.0014099999999999998, 0.0006666666666666668).relative(1e-9)
+                .got(critical, ChargeBalance.criticalCapacitanceF(6, 1 / 4.7e-7, 0.002),
+                        ChargeBalance.criticalCapacitanceF(10, 3.3 / 2.2e-6, 0.01));
         assertEquals(20 * 0.0005, ChargeBalance.deviationV(20, slope, critical * 0.999999, 0.0005), 1e-9);
         assertEquals(20 * 0.0005, ChargeBalance.deviationV(20, slope, critical * 1.000001, 0.0005), 1e-12);
     }
@@ -52,16 +63,21 @@ class ChargeBalanceTest {
     @Test
     void freewheelingEnergyAndItsInverse() {
         for (double[] row : LS_03) {
-            assertEquals(row[5], ChargeBalance.energyOvershootV(row[0], row[1], row[2], row[3], row[4]), 1e-9 * row[5]);
+            Check.that(Topic.STEP, "Unloading %s A to %s A without ESR, %s uH, %s uF, %s V: sqrt(Vo^2 + L (I1 - I0)^2 / C) - Vo"
+                            .formatted(row[3], row[4], (float) (1e6 * row[0]), (float) (1e6 * row[1]), row[2]))
+                    .source(ENERGY).expected("V", row[5]).relative(1e-9)
+                    .got(ChargeBalance.energyOvershootV(row[0], row[1], row[2], row[3], row[4]));
             assertEquals(row[1], ChargeBalance.capacitanceForOvershootF(row[0], row[2], row[3], row[4], row[5]), 1e-9 * row[1]);
         }
-        assertEquals(0.000894308943, ChargeBalance.capacitanceForOvershootF(3.3e-7, 1.2, 20, 0, 0.06), 1e-12);
+        Check.that(Topic.STEP, "Smallest C for 60 mV of overshoot, 0.33 uH, 20 A, 1.2 V: L dI^2 / ((Vo + dV)^2 - Vo^2)").source(ENERGY)
+                .expected("F", 0.0008943089430894299).relative(1e-9).got(ChargeBalance.capacitanceForOvershootF(3.3e-7, 1.2, 20, 0, 0.06));
     }
 
     @Test
     void finiteEdgeLeavesLessCharge() {
         double slope = 10.8 / 3.3e-7;
-        assertEquals(4.111111111111111e-06, ChargeBalance.chargeC(20, slope, 100e6), 1e-14);
+        Check.that(Topic.STEP, "Missing charge of 20 A with an edge of 100 A/us: dI^2 / (2 m) - dI^2 / (2 ks)").source(AREA)
+                .expected("C", 4.111111111111111e-06).relative(1e-9).got(ChargeBalance.chargeC(20, slope, 100e6));
         assertEquals(0, ChargeBalance.chargeC(20, slope, 1e7));
     }
 
@@ -70,7 +86,8 @@ class ChargeBalanceTest {
         for (double[] row : LS_03) {
             StepResult got = atItsLimits(new PowerStage(4 * row[2], row[2], row[0], 0, 500e3, 1), new SeriesRlc(row[1], 0, 0),
                     new Load(row[3], row[4], 1e15));
-            assertEquals(row[5], got.overshootV(), 1e-6 * row[5]);
+            Check.that(Topic.STEP, "Simulated release of %s A with the duty held at zero: overshoot".formatted(row[3] - row[4]))
+                    .source(ENERGY).expected("V", row[5]).relative(1e-6).got(got.overshootV());
         }
     }
 
@@ -79,7 +96,8 @@ class ChargeBalanceTest {
         // The closed form takes the output as constant; it falls by 10 mV of the 10.8 V across the inductor, a part in a thousand.
         double[] row = LS_01[0];
         StepResult got = atItsLimits(new PowerStage(row[0], row[1], row[2], 0, 500e3, 1), new SeriesRlc(row[4], row[5], 0), new Load(0, row[3], 1e15));
-        assertEquals(row[6], got.undershootV(), 2e-3 * row[6]);
+        Check.that(Topic.STEP, "Simulated step of 20 A with the duty held at one: undershoot (the closed form takes the output as constant)")
+                .source(REDL).expected("V", row[6]).relative(2e-3).got(got.undershootV());
     }
 
     @Test
@@ -87,7 +105,8 @@ class ChargeBalanceTest {
         Bank bank = new Bank(List.of(new Branch("c", 1, new SeriesRlc(1e-3, 0, 2e-10), SeriesPath.NONE, SeriesPath.NONE)));
         StepResult got = LoadStep.of(StepRequest.of(bank, null, new Load(0, 20, 100e6), 1e-9));
         // L k at once, and the charge of the ramp, k t^2 / (2 C)
-        assertEquals(0.02 + 100e6 * 1e-18 / 2e-3, got.undershootV(), 1e-12);
+        Check.that(Topic.STEP, "Edge of 100 A/us through 0.2 nH: L k at once and k t^2 / (2 C) after 1 ns").source(Source.fromMemory("v = L di/dt"))
+                .expected("V", 0.02 + 100e6 * 1e-18 / 2e-3).absolute(1e-12).got(got.undershootV());
     }
 
     /** A gain so high that the duty is at its limit from the first instant to beyond the peak. */

@@ -1,7 +1,5 @@
 package org.stillrail.electrical.step;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -16,6 +14,9 @@ import org.stillrail.electrical.converter.Loop;
 import org.stillrail.electrical.converter.LoopResult;
 import org.stillrail.electrical.converter.PowerStage;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /** The state space and the curves are two roads to the same loop. */
 class CircuitTest {
@@ -32,7 +33,10 @@ class CircuitTest {
         Circuit circuit = circuit(bank, converter);
         for (int i = 0; i < GRID.size(); i++) {
             double expected = loop.closedImpedanceOhm()[i];
-            assertEquals(expected, closedImpedanceOhm(circuit, GRID.omega(i)), 1e-5 * expected, GRID.hz(i) + " Hz");
+            Check.that(Topic.STEP, "Closed-loop impedance of the state equations against that of the curves, 500 random banks and converters")
+                    .source(Source.independent("state equations solved as a real linear system at each frequency (EJML)"))
+                    .expected("the same |Z| at 41 frequencies each").relative(1e-5)
+                    .compare("ohm", closedImpedanceOhm(circuit, GRID.omega(i)), expected);
         }
     }
 
@@ -46,7 +50,9 @@ class CircuitTest {
         if (Math.abs(largest) < 1e-9 * fastest(circuit(bank, converter))) {
             return; // a loop within rounding of the limit of stability
         }
-        assertEquals(largest < 0, Loop.of(bank, converter, GRID).stable(), "largest real part " + largest);
+        Check.that(Topic.LOOP, "Stability by encirclements, 500 random banks and converters")
+                .source(Source.independent("eigenvalues of the closed loop's state matrix (EJML)")).expected("stable where all real parts are negative")
+                .compare("", largest < 0 ? 1 : 0, Loop.of(bank, converter, GRID).stable() ? 1 : 0);
     }
 
     private static Circuit circuit(Bank bank, Converter converter) {

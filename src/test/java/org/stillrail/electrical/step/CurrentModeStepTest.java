@@ -1,6 +1,5 @@
 package org.stillrail.electrical.step;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -16,6 +15,9 @@ import org.stillrail.electrical.converter.Compensator;
 import org.stillrail.electrical.converter.Converter;
 import org.stillrail.electrical.converter.CurrentMode;
 import org.stillrail.electrical.converter.PowerStage;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /** Peak current mode against an independent Runge-Kutta integration of the equations in the calculation's definition. */
 class CurrentModeStepTest {
@@ -36,14 +38,14 @@ class CurrentModeStepTest {
 
     @Test
     void linearStepAndRelease() {
-        compare(1, 11, 5e6, false, 0.005);
-        compare(11, 1, 5e6, false, 0.005);
+        compare("Peak current mode, step 1 A to 11 A, linear", 1, 11, 5e6, false, 0.005);
+        compare("Peak current mode, release 11 A to 1 A, linear", 11, 1, 5e6, false, 0.005);
     }
 
     @Test
     void theInductorsSlewStaysWithinWhatTheDutyAllows() {
-        compare(0, 60, 200e6, true, 0.01);
-        compare(60, 0, 200e6, true, 0.01);
+        compare("Peak current mode, step 0 A to 60 A within the inductor's slew", 0, 60, 200e6, true, 0.01);
+        compare("Peak current mode, release 60 A to 0 A within the inductor's slew", 60, 0, 200e6, true, 0.01);
         StepResult release = LoadStep.of(request(new Load(60, 0, 200e6), true));
         double[] timeS = release.timeS();
         double[] inductorA = release.inductorA();
@@ -53,12 +55,12 @@ class CurrentModeStepTest {
         }
     }
 
-    private static void compare(double fromA, double toA, double slew, boolean limited, double tolerance) {
+    private static void compare(String name, double fromA, double toA, double slew, boolean limited, double tolerance) {
         double[] expected = extremes(fromA, toA, slew, limited);
         StepResult got = LoadStep.of(request(new Load(fromA, toA, slew), limited));
-        double scale = Math.max(-expected[0], expected[1]);
-        assertEquals(-expected[0], got.undershootV(), tolerance * scale);
-        assertEquals(expected[1], got.overshootV(), tolerance * scale);
+        Check.that(Topic.STEP, name + ": undershoot, overshoot")
+                .source(Source.independent("equations integrated by a Runge-Kutta of order 8 (Hipparchus, Dormand-Prince)"))
+                .expected("V", -expected[0], expected[1]).relativeToLargest(tolerance).got(got.undershootV(), got.overshootV());
     }
 
     private static StepRequest request(Load load, boolean limited) {

@@ -21,6 +21,9 @@ import org.stillrail.electrical.converter.CurrentMode;
 import org.stillrail.electrical.converter.PowerStage;
 import org.stillrail.electrical.converter.VoltageMode;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /** Edge cases of the load step: extreme values, closed forms, settling, warnings, refusals. */
 class LoadStepEdgesTest {
@@ -32,7 +35,7 @@ class LoadStepEdgesTest {
 
     @Test
     void aSecondOrderLoopOvershootsByTheTextbooksFormula() {
-        // Rows LP-02 and LP-03: with T = 1 / (s/w0 (1 + s/w2)) the deviation of an R-C node is the impulse response of
+        // LP-02 and LP-03: with T = 1 / (s/w0 (1 + s/w2)) the deviation of an R-C node is the impulse response of
         // T / (1 + T), so its running integral is the step response: overshoot exp(-pi / sqrt(4 Q^2 - 1)).
         double[] q = {0.75, 1, 2, 2.5};
         for (double qualityFactor : q) {
@@ -52,7 +55,9 @@ class LoadStepEdgesTest {
             }
             double settled = -resistance / (qualityFactor * qualityFactor * w2);
             double expected = Math.exp(-Math.PI / Math.sqrt(4 * qualityFactor * qualityFactor - 1));
-            assertEquals(expected, lowest / settled - 1, 1e-4, "Q " + qualityFactor);
+            Check.that(Topic.STEP, "Second-order closed loop, Q " + qualityFactor + ": overshoot exp(-pi / sqrt(4 Q^2 - 1)) of the integrated response")
+                    .source(Source.fromMemory("R. W. Erickson, D. Maksimovic, Fundamentals of Power Electronics, ch. 9"))
+                    .expected("", expected).absolute(1e-4).got(lowest / settled - 1);
         }
     }
 
@@ -61,7 +66,8 @@ class LoadStepEdgesTest {
         // R dI + dI (t - ramp / 2) / C after the ramp
         Load load = new Load(2, 7, 1e6);
         StepResult got = LoadStep.of(StepRequest.of(bank(new SeriesRlc(100e-6, 5e-3, 0)), null, load, 50e-6));
-        assertEquals(5e-3 * 5 + 5 * (50e-6 - 2.5e-6) / 100e-6, got.undershootV(), 1e-12);
+        Check.that(Topic.STEP, "Bank alone under a ramp of 5 A: R dI + dI (t - ramp / 2) / C").source(Source.fromMemory("circuit theory"))
+                .expected("V", 5e-3 * 5 + 5 * (50e-6 - 2.5e-6) / 100e-6).absolute(1e-12).got(got.undershootV());
         assertEquals(50e-6, got.undershootAtS(), 1e-12);
         assertEquals(2, got.inductorA()[500], 0);
         assertTrue(got.warnings().get(0).contains("grows with durationS"));
@@ -73,7 +79,8 @@ class LoadStepEdgesTest {
         // A lone inductive branch jumps down by L slew at the start and up by as much at the end of the ramp.
         Load load = new Load(0, 1, 1e9);
         StepResult got = LoadStep.of(StepRequest.of(bank(new SeriesRlc(1, 0, 1e-9)), null, load, 1e-6));
-        assertEquals(1, got.undershootV(), 1e-8);
+        Check.that(Topic.STEP, "Lone inductive branch of 1 nH at the end of a ramp of 1 A/ns: L k").source(Source.fromMemory("circuit theory"))
+                .expected("V", 1).absolute(1e-8).got(got.undershootV());
         assertEquals(1e-9, got.undershootAtS(), 1e-15);
         assertEquals(0, got.deviationV()[0], 0);
         assertEquals(-1e-6, got.deviationV()[999], 1e-8);
@@ -129,7 +136,8 @@ class LoadStepEdgesTest {
     void aLoadLineLeavesItsShareOfTheStep() {
         StepRequest request = StepRequest.of(bank(BULK, CERAMIC), CONVERTER, new Load(2, 12, 1e7), 2e-3).withLoadLineOhm(1e-3);
         StepResult got = LoadStep.of(request);
-        assertEquals(-10e-3, got.deviationV()[999], 1e-6);
+        Check.that(Topic.STEP, "Load line of 1 mohm under 10 A more: deviation once settled").source(Source.fromMemory("definition of a load line"))
+                .expected("V", -10e-3).absolute(1e-6).got(got.deviationV()[999]);
         assertEquals(12, got.inductorA()[999], 1e-3);
     }
 

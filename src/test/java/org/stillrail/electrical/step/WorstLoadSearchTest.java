@@ -16,6 +16,9 @@ import org.stillrail.electrical.converter.Compensator;
 import org.stillrail.electrical.converter.Converter;
 import org.stillrail.electrical.converter.PowerStage;
 import org.stillrail.electrical.converter.VoltageMode;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 class WorstLoadSearchTest {
 
@@ -24,7 +27,7 @@ class WorstLoadSearchTest {
     @Test
     void aSecondOrderResponseAddsUpAsAGeometricSeries() {
         // The deviation is the impulse response of a damped oscillation: each swing is rho = exp(-pi / sqrt(4 Q^2 - 1)) times the last,
-        // so half the total variation is the first peak times 1 / (1 - rho). Closed form, derived.
+        // so half the total variation is the first peak times 1 / (1 - rho).
         double q = 2;
         double w2 = 2 * Math.PI * 20e3;
         double resistance = 1 / (w2 * 100e-6);
@@ -32,7 +35,9 @@ class WorstLoadSearchTest {
                 new Compensator(q * q * w2, List.of(), List.of()));
         WorstLoad worst = WorstLoadSearch.of(bank(new SeriesRlc(100e-6, 0, 0)), converter, new Load(0, 3, 1e12), DURATION, new SeriesEquivalent());
         double rho = Math.exp(-Math.PI / Math.sqrt(4 * q * q - 1));
-        assertEquals(1 / (1 - rho), worst.deviationV() / worst.singleStepV(), 1e-4);
+        Check.that(Topic.STEP, "Worst load pattern over the single step, second-order response of Q 2: 1 / (1 - exp(-pi / sqrt(4 Q^2 - 1)))")
+                .source(Source.fromMemory("derived: half the total variation of a damped oscillation is a geometric series"))
+                .expected("", 1 / (1 - rho)).absolute(1e-4).got(worst.deviationV() / worst.singleStepV());
     }
 
     @Test
@@ -51,7 +56,9 @@ class WorstLoadSearchTest {
             }
             double[] ramp = rampResponse(bank);
             double replayed = deviation(timeS, loadA, ramp, worst.deviationAtS());
-            assertEquals(-worst.deviationV(), replayed, 2e-3 * worst.deviationV(), "slew " + slew);
+            Check.that(Topic.STEP, "Worst load pattern at " + slew + " A/s, replayed through the ramp response")
+                    .source(Source.independent("superposition of ramp responses at the pattern's corners")).expected("V", -worst.deviationV()).relative(2e-3)
+                    .got(replayed);
             assertTrue(worst.deviationV() >= worst.singleStepV() * (1 - 1e-6));
         }
     }
