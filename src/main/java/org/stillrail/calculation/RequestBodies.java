@@ -13,6 +13,7 @@ import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.exc.StreamConstraintsException;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.json.JsonReadFeature;
+import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -29,12 +30,13 @@ class RequestBodies {
 
     private final Constraints constraints;
 
-    /** NaN and infinities are read here only to be refused under their field's name. */
+    /** NaN and infinities are read here only to be refused under their field's name, and what follows the object in our own words. */
     private final JsonMapper mapper = JsonMapper.builder(JsonFactory.builder()
                     .streamReadConstraints(StreamReadConstraints.builder().maxNestingDepth(DEEPEST).maxNumberLength(LONGEST_NUMBER).build())
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                     .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
                     .build())
+            .disable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .build();
 
     RequestBodies(Constraints constraints) {
