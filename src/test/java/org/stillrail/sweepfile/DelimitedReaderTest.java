@@ -8,11 +8,13 @@ import static org.stillrail.sweepfile.SweepText.refusal;
 
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /** Values worked by hand: at w = 1e6 rad/s, 1 uF is -1 j ohm, 1 uH is 1 j ohm and 1 S is 1 ohm. */
 class DelimitedReaderTest {
@@ -69,8 +71,9 @@ class DelimitedReaderTest {
     })
     void everyPairOfKindsMakesAnImpedance(String headings, String values, double r, double x) {
         ReadSweep sweep = read("f/Hz," + headings + "\n" + F + "," + values + "\n", "a.csv", Fixture.IMPEDANCE);
-        assertThat(sweep.resistanceOhm()[0]).isCloseTo(r, Offset.offset(1e-9));
-        assertThat(sweep.reactanceOhm()[0]).isCloseTo(x, Offset.offset(1e-9));
+        Check.that(Topic.FILES, "Columns " + headings + " of " + values + " at 1e6 rad/s: R and X")
+                .source(Source.independent("definitions of the equivalent circuits, by hand")).expected("ohm", r, x).absolute(1e-9)
+                .got(sweep.resistanceOhm()[0], sweep.reactanceOhm()[0]);
     }
 
     /** Row SZ-01 and SZ-03: S21 of 0.5 is 25 ohm in shunt and 100 ohm in series; S11 of 0.6 is 200 ohm (reference 50). */

@@ -6,14 +6,19 @@ import static org.stillrail.sweepfile.SweepText.assertRelative;
 import static org.stillrail.sweepfile.SweepText.read;
 import static org.stillrail.sweepfile.SweepText.refusal;
 
-import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.stillrail.electrical.curve.Complex;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
-/** Two-port circuit theory (from memory; rows SZ-01 to SZ-06, whose figures were computed outside the project). */
+/** Two-port circuit theory, rows SZ-01 to SZ-06. */
 class FixtureConversionTest {
+
+    private static final Source THEORY = Source.fromMemory(
+            "two-port theory: K. Kurokawa 1965, D. M. Pozar, Microwave Engineering; recomputed by chain matrix and divider in Python");
 
     @ParameterizedTest
     @CsvSource({
@@ -22,7 +27,7 @@ class FixtureConversionTest {
         "0.005,-0.0318,0.0002015770189809354,-0.0012714892961726218"
     })
     void shuntThrough(double r, double x, double s21Re, double s21Im) {
-        assertThroughReader(Fixture.SHUNT_THROUGH, r, x, "1 0 0 " + s21Re + " " + s21Im + " 0 0 0 0");
+        assertThroughReader("Shunt-through, Z = 25 ohm S21 / (1 - S21)", Fixture.SHUNT_THROUGH, r, x, "1 0 0 " + s21Re + " " + s21Im + " 0 0 0 0");
         Complex s = ScatteringImpedance.scattering(Fixture.SHUNT_THROUGH, new Complex(r, x), 50);
         assertThat(s.minus(new Complex(s21Re, s21Im)).magnitude()).isLessThanOrEqualTo(1e-9 * s.magnitude());
     }
@@ -33,7 +38,7 @@ class FixtureConversionTest {
         "100000,0,0.000999000999000999,0", "3,400,0.060371961619844206,-0.2344542198828901"
     })
     void seriesThrough(double r, double x, double s21Re, double s21Im) {
-        assertThroughReader(Fixture.SERIES_THROUGH, r, x, "1 0 0 " + s21Re + " " + s21Im + " 0 0 0 0");
+        assertThroughReader("Series-through, Z = 100 ohm (1 - S21) / S21", Fixture.SERIES_THROUGH, r, x, "1 0 0 " + s21Re + " " + s21Im + " 0 0 0 0");
         Complex s = ScatteringImpedance.scattering(Fixture.SERIES_THROUGH, new Complex(r, x), 50);
         assertThat(s.minus(new Complex(s21Re, s21Im)).magnitude()).isLessThanOrEqualTo(1e-9 * s.magnitude());
     }
@@ -44,16 +49,15 @@ class FixtureConversionTest {
         "1,-20,-0.6994335221592802,-0.6664445184938355", "25,50,0.07692307692307689,0.6153846153846153"
     })
     void reflection(double r, double x, double gammaRe, double gammaIm) {
-        assertThroughReader(Fixture.REFLECTION, r, x, "1 " + gammaRe + " " + gammaIm);
+        assertThroughReader("Reflection, Z = 50 ohm (1 + S11) / (1 - S11)", Fixture.REFLECTION, r, x, "1 " + gammaRe + " " + gammaIm);
         Complex gamma = ScatteringImpedance.scattering(Fixture.REFLECTION, new Complex(r, x), 50);
         assertThat(gamma.minus(new Complex(gammaRe, gammaIm)).magnitude()).isLessThanOrEqualTo(1e-9);
     }
 
-    private static void assertThroughReader(Fixture fixture, double r, double x, String point) {
+    private static void assertThroughReader(String name, Fixture fixture, double r, double x, String point) {
         ReadSweep sweep = read("# MHz S RI R 50\n" + point + "\n", "", fixture);
-        double tolerance = 1e-9 * Math.hypot(r, x);
-        assertThat(sweep.resistanceOhm()[0]).isCloseTo(r, Offset.offset(tolerance));
-        assertThat(sweep.reactanceOhm()[0]).isCloseTo(x, Offset.offset(tolerance));
+        Check.that(Topic.FILES, name + ", from S of a file to R and X").source(THEORY).expected("ohm", r, x).relativeToLargest(1e-9)
+                .got(sweep.resistanceOhm()[0], sweep.reactanceOhm()[0]);
     }
 
     /** SZ-05: Z11 of Example 14 of the specification is not what S11 alone gives; here Z data are read as they stand. */
@@ -87,10 +91,15 @@ class FixtureConversionTest {
         NetworkData data = Renormalisation.toFirstPort(Touchstone.read(file, "a.s2p").data());
         double[] re = {0.2732989690721649, 0.4694605846228212, 0.4694605846228221, -0.4432989690721648};
         double[] im = {0.042577319587628865, -0.13704749985883607, -0.137047499858836, 0.2474226804123711};
+        Source waves = SweepText.specification("wave definitions, p. 8; changed from 50 and 25 ohm to 50 ohm in Python by two routes");
+        double[] gotRe = new double[4];
+        double[] gotIm = new double[4];
         for (int entry = 0; entry < 4; entry++) {
-            assertRelative(data.re()[entry][0], re[entry], 1e-9);
-            assertRelative(data.im()[entry][0], im[entry], 1e-9);
+            gotRe[entry] = data.re()[entry][0];
+            gotIm[entry] = data.im()[entry][0];
         }
+        Check.that(Topic.FILES, "Unequal references of 50 and 25 ohm brought to 50 ohm: real parts of S").source(waves).expected("", re).relative(1e-9).got(gotRe);
+        Check.that(Topic.FILES, "Unequal references of 50 and 25 ohm brought to 50 ohm: imaginary parts of S").source(waves).expected("", im).relative(1e-9).got(gotIm);
         ReadSweep sweep = read(file, "a.s2p", Fixture.SHUNT_THROUGH);
         Complex s21 = new Complex(re[1], im[1]);
         Complex expected = s21.over(Complex.ONE.minus(s21)).times(25);

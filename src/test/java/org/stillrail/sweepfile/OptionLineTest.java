@@ -4,25 +4,30 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
-/**
- * Against the option lines printed in the Touchstone File Format Specification 2.1 (seen; rows TS-01 to TS-04 and TS-17).
- */
+/** Rows TS-01 to TS-04 and TS-17. */
 class OptionLineTest {
+
+    private static final Source SPECIFICATION = SweepText.specification("option line, pp. 6-9");
 
     @Test
     void aBareHashMarkTakesEveryDefault() {
+        Check.that(Topic.FILES, "Option line #: every default").source(SPECIFICATION).expected("GHz, S, MA, R 50.0").gotText(words("#"));
         assertThat(parse("#")).isEqualTo(new OptionLine(1e9, "GHz", NetworkData.Parameter.S, ComplexFormat.MA, List.of(50.0)));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"# GHz S RI R 100", "# S R 100 GHz RI", "# ghz s ri r 100", "#GHZ\tS  RI R 1e2", "# GHz S RI R100"})
     void fieldsComeInAnyOrderAndCase(String line) {
-        assertThat(parse(line)).isEqualTo(new OptionLine(1e9, "GHz", NetworkData.Parameter.S, ComplexFormat.RI, List.of(100.0)));
+        Check.that(Topic.FILES, "Option line " + line.replace('\t', ' ')).source(SPECIFICATION).expected("GHz, S, RI, R 100.0").gotText(words(line));
     }
 
     @ParameterizedTest
@@ -30,7 +35,7 @@ class OptionLineTest {
     void everyFieldIsReadAndTheRestIsDefault(String line, double hertz, NetworkData.Parameter parameter, ComplexFormat format,
                                              double reference) {
         OptionLine option = parse(line);
-        assertThat(option.hertzPerUnit()).isEqualTo(hertz);
+        Check.that(Topic.FILES, "Option line " + line + ": hertz of its unit").source(SPECIFICATION).expected("Hz", hertz).got(option.hertzPerUnit());
         assertThat(option.parameter()).isEqualTo(parameter);
         assertThat(option.format()).isEqualTo(format);
         assertThat(option.referenceOhm()).containsExactly(reference);
@@ -38,8 +43,10 @@ class OptionLineTest {
 
     @Test
     void onReferencePerPortMayCloseTheLine() {
-        assertThat(parse("# S GHz RI R 0.1 75.0").referenceOhm()).containsExactly(0.1, 75.0);
-        assertThat(parse("# GHz S MA R 0.01 0.01 50.0 50.0").referenceOhm()).containsExactly(0.01, 0.01, 50.0, 50.0);
+        Check.that(Topic.FILES, "Option line # S GHz RI R 0.1 75.0 of version 1.1").source(SPECIFICATION).expected("GHz, S, RI, R 0.1 75.0")
+                .gotText(words("# S GHz RI R 0.1 75.0"));
+        Check.that(Topic.FILES, "Option line # GHz S MA R 0.01 0.01 50.0 50.0 of version 1.1").source(SPECIFICATION)
+                .expected("GHz, S, MA, R 0.01 0.01 50.0 50.0").gotText(words("# GHz S MA R 0.01 0.01 50.0 50.0"));
     }
 
     @ParameterizedTest
@@ -64,6 +71,12 @@ class OptionLineTest {
                 .isInstanceOf(SweepFileException.class)
                 .hasMessageStartingWith("Line 7: ")
                 .hasMessageContaining(words);
+    }
+
+    private static String words(String line) {
+        OptionLine option = parse(line);
+        return "%s, %s, %s, R %s".formatted(option.unit(), option.parameter(), option.format(),
+                option.referenceOhm().stream().map(String::valueOf).collect(Collectors.joining(" ")));
     }
 
     private static OptionLine parse(String line) {

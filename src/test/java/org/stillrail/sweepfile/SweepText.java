@@ -4,11 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.nio.charset.StandardCharsets;
+import org.stillrail.verification.Source;
 
 /** Short ways to read a file given as text, and to compare what comes out. */
 final class SweepText {
 
     private SweepText() {
+    }
+
+    static Source specification(String place) {
+        return Source.seen("Touchstone File Format Specification, version 2.1, IBIS Open Forum, 2024, " + place);
     }
 
     static ReadSweep read(String text, String name, Fixture fixture) {

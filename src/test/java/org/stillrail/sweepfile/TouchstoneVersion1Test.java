@@ -6,13 +6,15 @@ import static org.stillrail.sweepfile.SweepText.assertRelative;
 import static org.stillrail.sweepfile.SweepText.read;
 
 import java.nio.charset.StandardCharsets;
-import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
-/** Data and rules of the numbered examples of the Touchstone File Format Specification 2.1 (seen; the TS row is named). */
+/** Data and rules of the numbered examples of the Touchstone specification. */
 class TouchstoneVersion1Test {
 
     private static final String EXAMPLE_14 = """
@@ -36,8 +38,9 @@ class TouchstoneVersion1Test {
         ReadSweep sweep = read("# MHz S MA R 50\n2.000 0.894 -12.136\n", "a.s1p", Fixture.REFLECTION);
         assertThat(sweep.points()).isEqualTo(1);
         assertRelative(sweep.frequencyHz()[0], 2e6, 1e-15);
-        assertRelative(sweep.resistanceOhm()[0], 196.07617060489827, 1e-9);
-        assertRelative(sweep.reactanceOhm()[0], -367.11922889880606, 1e-9);
+        Check.that(Topic.FILES, "Example 9, one port, S11 0.894 at -12.136 deg: R and X by 50 (1 + S) / (1 - S)")
+                .source(SweepText.specification("example 9, p. 15; the impedance computed in Python")).expected("ohm", 196.07617060489827, -367.11922889880606)
+                .relative(1e-9).got(sweep.resistanceOhm()[0], sweep.reactanceOhm()[0]);
         assertThat(sweep.referenceOhm()).isEqualTo(50);
         assertThat(sweep.format()).isEqualTo("Touchstone 1.0, one port, S parameters, magnitude and angle, MHz, 50 ohm");
         assertThat(sweep.warnings()).isEmpty();
@@ -56,27 +59,32 @@ class TouchstoneVersion1Test {
                 """, "a.s1p", Fixture.IMPEDANCE);
         double[] magnitude = {74.25, 60, 53.025, 30, 0.75};
         double[] angle = {-4, -22, -45, -62, -89};
+        double[] gotMagnitude = new double[5];
+        double[] gotAngle = new double[5];
         for (int i = 0; i < 5; i++) {
             assertRelative(sweep.frequencyHz()[i], 1e8 * (i + 1), 1e-15);
-            assertRelative(sweep.resistanceOhm()[i], magnitude[i] * Math.cos(Math.toRadians(angle[i])), 1e-9);
-            assertRelative(sweep.reactanceOhm()[i], magnitude[i] * Math.sin(Math.toRadians(angle[i])), 1e-9);
+            gotMagnitude[i] = Math.hypot(sweep.resistanceOhm()[i], sweep.reactanceOhm()[i]);
+            gotAngle[i] = Math.toDegrees(Math.atan2(sweep.reactanceOhm()[i], sweep.resistanceOhm()[i]));
         }
+        Source example = SweepText.specification("examples 10 and 8, pp. 13-16");
+        Check.that(Topic.FILES, "Example 10, version 1, Z normalised to 75 ohm: |Z|").source(example).expected("ohm", magnitude).relative(1e-9).got(gotMagnitude);
+        Check.that(Topic.FILES, "Example 10, version 1, Z normalised to 75 ohm: angle").source(example).expected("deg", angle).relative(1e-9).got(gotAngle);
     }
 
-    /** TS-23: Y = y / R, by dimension (from memory); 0.8 at 75 ohm is 10.666... mS, so 93.75 ohm. */
+    /** TS-23: 0.8 at 75 ohm is 10.666... mS, so 93.75 ohm. */
     @Test
     void admittancesAreNormalisedToTheReference() {
         ReadSweep sweep = read("# MHz Y RI R 75\n1 0.8 0\n2 0 0.8\n", "a.s1p", Fixture.IMPEDANCE);
-        assertRelative(sweep.resistanceOhm()[0], 93.75, 1e-12);
-        assertRelative(sweep.reactanceOhm()[1], -93.75, 1e-12);
+        Check.that(Topic.FILES, "Version 1, Y of 0.8 and 0.8 j normalised to 75 ohm: R and X").source(Source.fromMemory("Touchstone version 1 files, Y = y / R"))
+                .expected("ohm", 93.75, -93.75).relative(1e-12).got(sweep.resistanceOhm()[0], sweep.reactanceOhm()[1]);
     }
 
     /** TS-05: three ways to write 0.5 j. */
     @ParameterizedTest
     @CsvSource({"DB,-6.02059991,90,1e-8", "MA,0.5,90,1e-12", "RI,0,0.5,1e-12"})
     void formatsMeanTheSame(ComplexFormat format, double first, double second, double tolerance) {
-        assertThat(format.re(first, second)).isCloseTo(0, Offset.offset(1e-12));
-        assertThat(format.im(first, second)).isCloseTo(0.5, Offset.offset(tolerance));
+        Check.that(Topic.FILES, "0.5 j written in format " + format + " as " + first + " " + second).source(SweepText.specification("p. 6")).expected("", 0, 0.5)
+                .absolute(tolerance).got(format.re(first, second), format.im(first, second));
     }
 
     /** TS-09, Example 14. */
@@ -84,21 +92,23 @@ class TouchstoneVersion1Test {
     void twoPortsStandColumnFirst() {
         NetworkData data = Touchstone.read(EXAMPLE_14, "a.s2p").data();
         assertThat(data.frequencyHz()).containsExactly(1e9, 2e9, 10e9);
-        assertThat(data.re()[NetworkData.N11]).containsExactly(0.3926, 0.3517, 0.3419);
-        assertThat(data.im()[NetworkData.N11]).containsExactly(-0.1211, -0.3054, 0.3336);
-        assertThat(data.re()[NetworkData.N21]).containsExactly(-0.0003, -0.0096, -0.0134);
-        assertThat(data.im()[NetworkData.N22]).containsExactly(-0.1211, -0.3054, 0.3336);
+        Source example = SweepText.specification("example 14, p. 16");
+        Check.that(Topic.FILES, "Example 14, two ports: Re S11").source(example).expected("", 0.3926, 0.3517, 0.3419).got(data.re()[NetworkData.N11]);
+        Check.that(Topic.FILES, "Example 14, two ports: Im S11").source(example).expected("", -0.1211, -0.3054, 0.3336).got(data.im()[NetworkData.N11]);
+        Check.that(Topic.FILES, "Example 14, two ports: Re S21").source(example).expected("", -0.0003, -0.0096, -0.0134).got(data.re()[NetworkData.N21]);
+        Check.that(Topic.FILES, "Example 14, two ports: Im S22").source(example).expected("", -0.1211, -0.3054, 0.3336).got(data.im()[NetworkData.N22]);
     }
 
     /** TS-10, Example 19: noise begins where the frequency does not rise. */
     @Test
     void noiseIsPassedOver() {
         Touchstone file = Touchstone.read(EXAMPLE_19, "a.s2p");
-        assertThat(file.data().frequencyHz()).containsExactly(2e9, 22e9);
+        Source example = SweepText.specification("example 19, pp. 24-26");
+        Check.that(Topic.FILES, "Example 19: network points before the noise").source(example).expected("Hz", 2e9, 22e9).got(file.data().frequencyHz());
         double s21 = Math.hypot(file.data().re()[NetworkData.N21][0], file.data().im()[NetworkData.N21][0]);
         double s12 = Math.hypot(file.data().re()[NetworkData.N12][0], file.data().im()[NetworkData.N12][0]);
-        assertRelative(s21, 3.57, 1e-12);
-        assertRelative(s12, 0.04, 1e-12);
+        Check.that(Topic.FILES, "Example 19, column order N11 N21 N12 N22: |S21|, |S12| of the first point").source(example).expected("", 3.57, 0.04)
+                .relative(1e-12).got(s21, s12);
         assertThat(file.warnings()).containsExactly("Noise data from line 4 on were passed over.");
     }
 
@@ -132,7 +142,8 @@ class TouchstoneVersion1Test {
     @Test
     void referencesPerPortBelongToVersion11() {
         Touchstone file = Touchstone.read("# S GHz RI R 0.1 75.0\n1 0 0 0.5 0 0.5 0 0 0\n", "a.s2p");
-        assertThat(file.data().referenceOhm()).containsExactly(0.1, 75);
+        Check.that(Topic.FILES, "Version 1.1, one reference for each port").source(SweepText.specification("pp. 7-12")).expected("ohm", 0.1, 75)
+                .got(file.data().referenceOhm());
         assertThat(file.format()).startsWith("Touchstone 1.1, two ports").endsWith("0.1 and 75 ohm");
         assertRefused("# S GHz RI R 50 75\n1 0 0\n", "a.s1p", Fixture.REFLECTION, 1, "2 references, the data have 1 port");
     }

@@ -2,15 +2,17 @@ package org.stillrail.sweepfile;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.stillrail.sweepfile.SweepText.assertRefused;
-import static org.stillrail.sweepfile.SweepText.assertRelative;
 import static org.stillrail.sweepfile.SweepText.read;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
-/** Data and rules of the Touchstone File Format Specification 2.1 (seen; the TS row is named). */
+/** Data and rules of the Touchstone specification. */
 class TouchstoneVersion2Test {
 
     private static final String TWO_PORTS = """
@@ -49,10 +51,11 @@ class TouchstoneVersion2Test {
                 """, "a.ts", Fixture.IMPEDANCE);
         double[] r = {74.06913073179194, 55.63103127400724, 37.494337072416684, 14.084146883576725, 0.013089304827962698};
         double[] x = {-5.179418175501303, -22.47639560495472, -37.49433707241668, -26.488427785767808, -0.7498857713672935};
-        for (int i = 0; i < 5; i++) {
-            assertRelative(sweep.resistanceOhm()[i], r[i], 1e-9);
-            assertRelative(sweep.reactanceOhm()[i], x[i], 1e-9);
-        }
+        Source example = SweepText.specification("examples 8 and 11, pp. 13-16");
+        Check.that(Topic.FILES, "Examples 8 and 11, version 2, Z in ohms whatever [Reference] says: R").source(example).expected("ohm", r).relative(1e-9)
+                .got(sweep.resistanceOhm());
+        Check.that(Topic.FILES, "Examples 8 and 11, version 2, Z in ohms whatever [Reference] says: X").source(example).expected("ohm", x).relative(1e-9)
+                .got(sweep.reactanceOhm());
         assertThat(sweep.referenceOhm()).isNull();
         assertThat(sweep.warnings()).isEmpty();
     }
@@ -62,8 +65,9 @@ class TouchstoneVersion2Test {
     @CsvSource({"21_12,3.57,0.04", "12_21,0.04,3.57"})
     void theOrderKeywordSaysWhichTransferComesFirst(String order, double s21, double s12) {
         NetworkData data = Touchstone.read(TWO_PORTS.replace("21_12", order), "a.ts").data();
-        assertRelative(Math.hypot(data.re()[NetworkData.N21][0], data.im()[NetworkData.N21][0]), s21, 1e-12);
-        assertRelative(Math.hypot(data.re()[NetworkData.N12][0], data.im()[NetworkData.N12][0]), s12, 1e-12);
+        Check.that(Topic.FILES, "Examples 18 and 21, two-port order " + order + ": |S21|, |S12|").source(SweepText.specification("pp. 9-10, 24-27"))
+                .expected("", s21, s12).relative(1e-12).got(Math.hypot(data.re()[NetworkData.N21][0], data.im()[NetworkData.N21][0]),
+                        Math.hypot(data.re()[NetworkData.N12][0], data.im()[NetworkData.N12][0]));
         assertThat(data.referenceOhm()).containsExactly(50, 25);
     }
 
@@ -92,11 +96,11 @@ class TouchstoneVersion2Test {
                 1 .1 .2 .3 .4 .5 .6
                 [End]
                 """.formatted(format), "a.ts").data();
-        assertThat(data.referenceOhm()).containsExactly(75, 75);
-        assertThat(data.re()[NetworkData.N11]).containsExactly(0.1);
-        assertThat(data.re()[NetworkData.N21]).containsExactly(0.3);
-        assertThat(data.im()[NetworkData.N12]).containsExactly(0.4);
-        assertThat(data.im()[NetworkData.N22]).containsExactly(0.6);
+        Check.that(Topic.FILES, "[Reference] over a line break goes before the option line, matrix format " + format).source(SweepText.specification("p. 13"))
+                .expected("ohm", 75, 75).got(data.referenceOhm());
+        Check.that(Topic.FILES, "Matrix format " + format + " of two ports holds N11 N21 N22: Re N11, Re N21, Im N12, Im N22")
+                .source(SweepText.specification("pp. 15, 18")).expected("", 0.1, 0.3, 0.4, 0.6)
+                .got(data.re()[NetworkData.N11][0], data.re()[NetworkData.N21][0], data.im()[NetworkData.N12][0], data.im()[NetworkData.N22][0]);
     }
 
     /** TS-14: values are counted, not lines. */
@@ -110,8 +114,9 @@ class TouchstoneVersion2Test {
     /** TS-14 and TS-15: numbers of a point. */
     @Test
     void numbersOfAPointFollowThePorts() {
-        assertThat(new int[] {PortCount.numbersPerPoint(1), PortCount.numbersPerPoint(2), PortCount.numbersPerPoint(3),
-                PortCount.numbersPerPoint(4), PortCount.numbersPerPoint(6)}).containsExactly(3, 9, 19, 33, 73);
+        Check.that(Topic.FILES, "Numbers of a point for 1, 2, 3, 4 and 6 ports: 2 n^2 + 1").source(SweepText.specification("p. 14"))
+                .expected("", 3, 9, 19, 33, 73).got(PortCount.numbersPerPoint(1), PortCount.numbersPerPoint(2), PortCount.numbersPerPoint(3),
+                        PortCount.numbersPerPoint(4), PortCount.numbersPerPoint(6));
     }
 
     /** TS-18, TS-19: optional blocks, blanks and case. */

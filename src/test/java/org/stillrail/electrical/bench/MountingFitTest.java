@@ -13,6 +13,9 @@ import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /** A mounting is put into a bank by hand, the bank is 'measured' by its closed form, and the fit must find the mounting again. */
 class MountingFitTest {
@@ -24,7 +27,7 @@ class MountingFitTest {
     @Test
     void aKnownMountingIsRecovered() {
         MountingFit fit = MountingFit.of(bank(SeriesPath.NONE, SeriesPath.NONE), measured(0), MountingBounds.BELIEVABLE);
-        assertRecovered(fit, 1e-4);
+        assertRecovered("exact", fit, 1e-4);
         assertThat(fit.before()).isGreaterThan(20);
         assertThat(fit.after()).isLessThan(1e-3);
     }
@@ -32,7 +35,7 @@ class MountingFitTest {
     @Test
     void withOnePerCentOfNoiseItIsRecoveredWithinFivePerCent() {
         MountingFit fit = MountingFit.of(bank(new SeriesPath(1e-3, 1e-9), new SeriesPath(1e-3, 1e-9)), measured(0.01), MountingBounds.BELIEVABLE);
-        assertRecovered(fit, 0.05);
+        assertRecovered("with 1 % of noise", fit, 0.05);
         // Rayleigh: each part scatters by 1 %, so the complex error is sqrt 2 of that.
         assertThat(fit.after()).isCloseTo(Math.sqrt(2), within(0.15));
         FittedMounting bulk = fit.mountings().get(0);
@@ -89,12 +92,15 @@ class MountingFitTest {
         assertThat(BenchComparison.of(bank, new Curve(GRID, r, x), bands, i -> true, i -> false).bands().get(0).resistanceWorstPercent()).isNull();
     }
 
-    private static void assertRecovered(MountingFit fit, double share) {
+    private static void assertRecovered(String name, MountingFit fit, double share) {
         SeriesPath[] truth = {BULK, CERAMIC};
+        Source planted = Source.independent("the mounting that the measured bank was given, closed form of the bank");
         for (int k = 0; k < truth.length; k++) {
             SeriesPath found = fit.mountings().get(k).after();
-            assertThat(found.resistanceOhm()).as("R of branch " + k).isCloseTo(truth[k].resistanceOhm(), within(share * truth[k].resistanceOhm()));
-            assertThat(found.inductanceH()).as("L of branch " + k).isCloseTo(truth[k].inductanceH(), within(share * truth[k].inductanceH()));
+            Check.that(Topic.MOUNTING, "Mounting resistance of branch " + (k + 1) + " found from a measured bank, " + name).source(planted)
+                    .expected("ohm", truth[k].resistanceOhm()).relative(share).got(found.resistanceOhm());
+            Check.that(Topic.MOUNTING, "Mounting inductance of branch " + (k + 1) + " found from a measured bank, " + name).source(planted)
+                    .expected("H", truth[k].inductanceH()).relative(share).got(found.inductanceH());
         }
     }
 

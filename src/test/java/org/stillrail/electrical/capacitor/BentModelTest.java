@@ -5,6 +5,9 @@ import static org.assertj.core.data.Percentage.withPercentage;
 
 import org.junit.jupiter.api.Test;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 class BentModelTest {
 
@@ -20,7 +23,9 @@ class BentModelTest {
         for (int i = 0; i < 30; i++) {
             ImpedancePoint z = expected.at(grid.hz(i));
             assertThat(r[i]).isEqualTo(0.01);
-            assertThat(x[i]).isCloseTo(z.reactanceOhm(), withPercentage(1e-8));
+            Check.that(Topic.CHARACTERISTICS, "Series R-L-C bent to 40 % of its capacitance: reactance")
+                    .source(Source.fromMemory("circuit theory: the same circuit with k C")).expected("that of the circuit at 30 frequencies").relative(1e-10)
+                    .compare("ohm", z.reactanceOhm(), x[i]);
             assertThat(bent.at(grid.hz(i)).reactanceOhm()).isCloseTo(z.reactanceOhm(), withPercentage(1e-8));
             Slopes.check(bent, grid.hz(i));
         }

@@ -7,9 +7,14 @@ import static org.assertj.core.data.Percentage.withPercentage;
 
 import org.junit.jupiter.api.Test;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /** Arithmetic of the definitions: what is left of a capacitance, worked out by hand beside each check. */
 class CharacteristicsTest {
+
+    private static final Source BY_HAND = Source.independent("shares read off the curves and multiplied by hand");
 
     private static final CharacteristicCurve BIAS = CharacteristicCurve.linear(0, 1, 2, 0.9, 4, 0.6, 6, 0.4);
     private static final CharacteristicCurve WARMTH = CharacteristicCurve.linear(-40, 0.8, 25, 1, 85, 0.9);
@@ -29,7 +34,8 @@ class CharacteristicsTest {
     void sharesMultiply() {
         BentPart bent = CERAMIC.bend(PART, ModelBasis.datasheet(1e-5), at(3, -40, 1e4), PlaceInBand.AS_MODELLED);
         double expected = 1e-5 * 0.75 * 0.8 * (1 - 0.025);
-        assertThat(bent.capacitanceF()).isCloseTo(expected, withPercentage(1e-9));
+        Check.that(Topic.CHARACTERISTICS, "10 uF at 75 % by bias, 80 % by temperature and 2.5 % lost in a decade of age").source(BY_HAND)
+                .expected("F", expected).relative(1e-11).got(bent.capacitanceF());
         assertThat(bent.nominalShare()).isCloseTo(0.75 * 0.8 * 0.975, within(1e-12));
         assertThat(bent.model().at(1e3).reactanceOhm())
                 .isCloseTo(new SeriesRlc(expected, 0.01, 1e-9).at(1e3).reactanceOhm(), withPercentage(1e-9));
@@ -48,7 +54,8 @@ class CharacteristicsTest {
     @Test
     void sweepAtABiasIsBentOnlyFromThere() {
         BentPart bent = CERAMIC.bend(PART, new ModelBasis(1e-5, 1.2e-5, at(2, 25, null)), at(4, 25, null), PlaceInBand.AS_MODELLED);
-        assertThat(bent.capacitanceF()).isCloseTo(1e-5 * 0.6 / 0.9, withPercentage(1e-9));
+        Check.that(Topic.CHARACTERISTICS, "Sweep of 10 uF taken at 2 V, where 90 % are left, bent to 4 V, where 60 % are left").source(BY_HAND)
+                .expected("F", 1e-5 * 0.6 / 0.9).relative(1e-11).got(bent.capacitanceF());
         BentPart back = CERAMIC.bend(PART, new ModelBasis(1e-5, 1.2e-5, at(2, 25, null)), at(0, 25, null), PlaceInBand.AS_MODELLED);
         assertThat(back.capacitanceF()).isCloseTo(1e-5 / 0.9, withPercentage(1e-9));
     }
@@ -84,7 +91,8 @@ class CharacteristicsTest {
     void coldAddsSeriesResistanceAndHeatTakesItAway() {
         SeriesRlc part = new SeriesRlc(2.2e-4, 0.2, 1e-8);
         BentPart cold = ELECTROLYTIC.bend(part, ModelBasis.datasheet(2.2e-4), at(0, -40, null), PlaceInBand.AS_MODELLED);
-        assertThat(cold.model().at(1e5).resistanceOhm()).isCloseTo(1.6, withPercentage(1e-9));
+        Check.that(Topic.CHARACTERISTICS, "200 mohm of wet aluminium at -40 degC, eight times its ESR").source(BY_HAND).expected("ohm", 1.6).relative(1e-11)
+                .got(cold.model().at(1e5).resistanceOhm());
         assertThat(cold.resistanceFactor()).isEqualTo(8);
         BentPart hot = ELECTROLYTIC.bend(part, ModelBasis.datasheet(2.2e-4), at(0, 105, null), PlaceInBand.AS_MODELLED);
         assertThat(hot.model().at(1e5).resistanceOhm()).isCloseTo(0.1, withPercentage(1e-9));

@@ -9,6 +9,9 @@ import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /** Sweeps made up of 1.2 mohm and 0.8 nH. */
 class ShortedLandTest {
@@ -39,8 +42,11 @@ class ShortedLandTest {
     @Test
     void noiseAndAWildPointDoLittle() {
         ShortedLand land = read(0.1, 0);
-        assertThat(land.path().inductanceH()).isCloseTo(0.8e-9, withPercentage(2));
-        assertThat(land.path().resistanceOhm()).isCloseTo(1.2e-3, withPercentage(2));
+        Source planted = Source.independent("the inductance and resistance that the sweep was made of");
+        Check.that(Topic.MOUNTING, "Shorted land of 0.8 nH out of a sweep with noise and a wild point").source(planted).expected("H", 0.8e-9).relative(0.02)
+                .got(land.path().inductanceH());
+        Check.that(Topic.MOUNTING, "Shorted land of 1.2 mohm out of a sweep with noise and a wild point").source(planted).expected("ohm", 1.2e-3).relative(0.02)
+                .got(land.path().resistanceOhm());
         assertThat(land.warnings()).singleElement().asString().contains("short itself");
     }
 

@@ -14,6 +14,9 @@ import org.stillrail.electrical.capacitor.ValidRange;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
 import org.stillrail.electrical.curve.Thinning;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /** Each fault is put into an exact R-L-C curve by hand, so what must be found, and where, is known. */
 class CurveFindingsTest {
@@ -86,13 +89,17 @@ class CurveFindingsTest {
         List<SweepFigure> figures = SweepFigures.of(PART, new ValidRange(50, 100e6), hz -> 1e-3);
         double resonance = 1 / (2 * Math.PI * Math.sqrt(22e-6 * 1.2e-9));
         // -1/(wX) of the whole part is C / (1 - (f/f0)^2), worked out by hand.
-        assertThat(figures.get(0).value()).isCloseTo(22e-6 / (1 - Math.pow(120 / resonance, 2)), within(1e-15));
+        Source closedForm = Source.independent("closed form of a series R-L-C by hand");
+        Check.that(Topic.QUALITY, "C of a sweep at 120 Hz, -1 / (w X) of a series R-L-C: C / (1 - (f / f0)^2)").source(closedForm)
+                .expected("F", 22e-6 / (1 - Math.pow(120 / resonance, 2))).absolute(1e-15).got(figures.get(0).value());
         assertThat(figures.get(2).value()).isEqualTo(4e-3);
         assertThat(figures.get(2).uncertainty()).isEqualTo(1e-3);
         assertThat(figures.get(4).value()).isCloseTo(1.2e-9, within(1e-15));
-        assertThat(figures.get(5).value()).isCloseTo(resonance, within(1e-3));
+        Check.that(Topic.QUALITY, "Self-resonance of a sweep: 1 / (2 pi sqrt(L C))").source(closedForm).expected("Hz", resonance).absolute(1e-3)
+                .got(figures.get(5).value());
         // dX/df at resonance is 4 pi L.
-        assertThat(figures.get(5).uncertainty()).isCloseTo(1e-3 / (4 * Math.PI * 1.2e-9), within(1.0));
+        Check.that(Topic.QUALITY, "Uncertainty of the self-resonance for 1 mohm: 1 mohm / (4 pi L)").source(closedForm)
+                .expected("Hz", 1e-3 / (4 * Math.PI * 1.2e-9)).absolute(1).got(figures.get(5).uncertainty());
     }
 
     @Test

@@ -2,22 +2,31 @@ package org.stillrail.electrical.requirement;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.stillrail.electrical.capacitor.Technology;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
-/**
- * Derating figures of public documents: MIL-STD-975M, appendix A 3.1 (DR-01 to DR-03) and RL-TR-92-11, table 9-2 (DR-04), both
- * seen second-hand in a transcription.
- */
+/** Derating figures of public documents, DR-01 to DR-04. */
 class DeratingTest {
 
-    private static final double EXACT = 1e-12;
+    private static final Source MIL_STD_975M = Source.seenSecondHand("MIL-STD-975M (NASA), 1994, appendix A 3.1, in a public transcription");
+    private static final Source RL_TR_92_11 = Source.seenSecondHand("RL-TR-92-11 (Rome Laboratory, 1992), table 9-2, in a public transcription");
+
+    private static Source source(PublishedDerating published) {
+        return published.name().startsWith("MIL") ? MIL_STD_975M : RL_TR_92_11;
+    }
+
+    private static String name(PublishedDerating published) {
+        return published.name().replace("MIL_STD_975M_", "").replace("RL_TR_92_11_", "chip ").replace('_', ' ').toLowerCase(Locale.ROOT);
+    }
 
     private static DeratingRule of(PublishedDerating published) {
         return published.rule(Technology.TANTALUM_MNO2);
@@ -31,8 +40,8 @@ class DeratingTest {
         "MIL_STD_975M_TANTALUM_FOIL, 0.5, 70",
         "RL_TR_92_11_SOLID_TANTALUM, 0.6, 85"})
     void aFlatRuleEndsAtItsTemperature(PublishedDerating published, double share, double lastC) {
-        assertThat(of(published).shareAt(-55)).hasValue(share);
-        assertThat(of(published).shareAt(lastC)).hasValue(share);
+        Check.that(Topic.STRESS, "Voltage rule of " + name(published) + ": share at -55 degC and at its last temperature of " + lastC + " degC")
+                .source(source(published)).expected("", share, share).got(of(published).shareAt(-55).orElseThrow(), of(published).shareAt(lastC).orElseThrow());
         assertThat(of(published).shareAt(lastC + 0.1)).isEmpty();
     }
 
@@ -42,26 +51,28 @@ class DeratingTest {
         "MIL_STD_975M_SOLID_TANTALUM, 110, 0.3",
         "MIL_STD_975M_WET_TANTALUM, 70, 0.6", "MIL_STD_975M_WET_TANTALUM, 100, 0.45", "MIL_STD_975M_WET_TANTALUM, 110, 0.4"})
     void aFallingRuleIsAStraightLine(PublishedDerating published, double temperatureC, double share) {
-        assertThat(of(published).shareAt(temperatureC).orElseThrow()).isCloseTo(share, within(EXACT));
+        Check.that(Topic.STRESS, "Voltage rule of " + name(published) + " at " + temperatureC + " degC").source(source(published)).expected("", share)
+                .absolute(1e-12).got(of(published).shareAt(temperatureC).orElseThrow());
     }
 
     @Test
     void allowedVoltsOfTheDocumentsRules() {
-        assertThat(35 * of(PublishedDerating.MIL_STD_975M_SOLID_TANTALUM).shareAt(90).orElseThrow()).isCloseTo(14, within(1e-9));
-        assertThat(25 * of(PublishedDerating.MIL_STD_975M_CERAMIC).shareAt(110).orElseThrow()).isCloseTo(15, within(1e-9));
+        Check.that(Topic.STRESS, "Allowed voltage: solid tantalum of 35 V at 90 degC, ceramic of 25 V at 110 degC").source(MIL_STD_975M).expected("V", 14, 15)
+                .absolute(1e-9).got(35 * of(PublishedDerating.MIL_STD_975M_SOLID_TANTALUM).shareAt(90).orElseThrow(),
+                        25 * of(PublishedDerating.MIL_STD_975M_CERAMIC).shareAt(110).orElseThrow());
     }
 
     @Test
     void lowVoltageRuleOfTheDocument() {
         DeratingRule rule = PublishedDerating.MIL_STD_975M_CERAMIC.ruleWithLowVoltage(Technology.CERAMIC_CLASS_2);
-        assertThat(rule.belowVoltageV()).isEqualTo(10);
-        assertThat(rule.leastRatedVoltageV()).isEqualTo(100);
+        Check.that(Topic.STRESS, "Ceramics used below the first voltage need a rating of the second").source(MIL_STD_975M).expected("V", 10, 100)
+                .got(rule.belowVoltageV(), rule.leastRatedVoltageV());
     }
 
     @Test
     void chipCeramicsKeepAShareOfTheirRatedTemperature() {
-        assertThat(of(PublishedDerating.RL_TR_92_11_CERAMIC).share()).isEqualTo(0.6);
-        assertThat(PublishedDerating.RL_TR_92_11_CERAMIC.ratedTemperatureShare()).isEqualTo(0.85);
+        Check.that(Topic.STRESS, "Chip ceramics: share of the rated voltage and of the rated temperature").source(RL_TR_92_11).expected("", 0.6, 0.85)
+                .got(of(PublishedDerating.RL_TR_92_11_CERAMIC).share(), PublishedDerating.RL_TR_92_11_CERAMIC.ratedTemperatureShare());
     }
 
     @ParameterizedTest

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Banks;
@@ -22,6 +23,9 @@ class ConverterCurrentTest {
     private static final BoostCurrent BOOST = new BoostCurrent(5, 12, 10e-6, 400e3, 1, 1, 15e-9);
     private static final InvertingCurrent INVERTING = new InvertingCurrent(12, 5, 10e-6, 400e3, 1, 1.5, 15e-9);
     private static final FlybackCurrent FLYBACK = new FlybackCurrent(24, 5, 60e-6, 4, 200e3, 3, 40e-9);
+
+    private static final Source RMS_TABLE =
+            Source.fromMemory("R. W. Erickson, D. Maksimovic, Fundamentals of Power Electronics, appendix on rms values; recomputed by quadrature");
 
     static Stream<Arguments> cases() {
         return Stream.of(
@@ -54,8 +58,33 @@ class ConverterCurrentTest {
         double last = 1 / off - half;
         double square = off * (first * first + first * last + last * last) / 3 - 1;
         Check.that(Topic.RIPPLE, "Boost diode current without its mean: rms of a trapezoid, sqrt(D (I1^2 + I1 I2 + I2^2) / 3)")
-                .source(Source.fromMemory("R. W. Erickson, D. Maksimovic, Fundamentals of Power Electronics, appendix on rms values"))
-                .expected("A", Math.sqrt(square)).relative(1e-6).got(sharp.waveform().rmsA());
+                .source(RMS_TABLE).expected("A", Math.sqrt(square)).relative(1e-6).got(sharp.waveform().rmsA());
+    }
+
+    /** WF-01, each with edges of 1 fs: a trapezoid from I1 to I2 for the share D of the period. */
+    @ParameterizedTest
+    @CsvSource({"8, 12, 0.4, 6.366579406033772", "0, 5, 0.3, 1.5811388300841898", "10, 10, 0.25, 5"})
+    void rmsOfATrapezoid(double first, double last, double duty, double expected) {
+        PiecewiseLinear pulse = pulse(first, last, duty).waveform();
+        double mean = duty * (first + last) / 2;
+        Check.that(Topic.RIPPLE, "Pulse from %s A to %s A for %s of the period: rms with its mean".formatted(first, last, duty)).source(RMS_TABLE)
+                .expected("A", expected).relative(1e-6).got(Math.hypot(pulse.rmsA(), mean));
+    }
+
+    /** WF-03, each with edges of 1 fs: current of a buck's input capacitor. */
+    @ParameterizedTest
+    @CsvSource({"10, 0.25, 3, 4.351723796382303", "5, 0.5, 2, 2.533114025595111", "20, 0.1, 6, 6.024948132556828"})
+    void rmsOfABucksInputCurrent(double outputA, double duty, double rippleA, double expected) {
+        Check.that(Topic.RIPPLE, "Input current of a buck of %s A, D %s, ripple %s A, without its mean: sqrt(D (1 - D) Io^2 + D dI^2 / 12)"
+                        .formatted(outputA, duty, rippleA))
+                .source(Source.fromMemory("derived from the mean square of a trapezoid")).expected("A", expected).relative(1e-6)
+                .got(pulse(outputA - rippleA / 2, outputA + rippleA / 2, duty).waveform().rmsA());
+    }
+
+    private static PiecewiseLinearCurrent pulse(double first, double last, double duty) {
+        double period = 1e-6;
+        double edge = 1e-15;
+        return PiecewiseLinearCurrent.of(period, new double[] {0, edge, duty * period, duty * period + edge}, new double[] {0, first, last, 0});
     }
 
     /** An inductance makes the spike of its L times the rise over the edge. */

@@ -3,22 +3,27 @@ package org.stillrail.electrical.spread;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
-import static org.assertj.core.data.Percentage.withPercentage;
 
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
-/** Beta function, yield and order statistics against scipy; the tables are recomputed, their theory from memory. */
+/** Beta function, yield and order statistics. */
 class StatisticsTest {
+
+    private static final Source SCIPY = Source.independent("scipy");
 
     @ParameterizedTest
     @CsvSource({
         "0.3, 2, 5, 0.579825", "0.05, 51, 950, 0.4624709591985727", "0.5, 0.5, 0.5, 0.5", "0.02, 200, 9801, 0.5096887327676877",
         "0.999, 3, 1000, 1", "0, 2, 3, 0", "1, 2, 3, 1"})
     void incompleteBeta(double x, double a, double b, double expected) {
-        assertThat(BetaFunction.regularised(x, a, b)).isCloseTo(expected, within(1e-11));
+        Check.that(Topic.SPREAD, "Incomplete beta function at %s of %s and %s".formatted(x, a, b)).source(SCIPY).expected("", expected).absolute(1e-11)
+                .got(BetaFunction.regularised(x, a, b));
         assertThat(BetaFunction.regularised(1 - x, b, a)).isCloseTo(1 - expected, within(1e-11));
     }
 
@@ -27,7 +32,8 @@ class StatisticsTest {
         "0.1, 2.252712651734206", "0.5, 0.5723649429247", "1, 0", "3.7, 1.428072326665388", "20, 39.339884187199495",
         "1000.5, 5908.674175848678"})
     void logarithmOfGamma(double x, double expected) {
-        assertThat(BetaFunction.logGamma(x)).isCloseTo(expected, within(1e-12 * Math.max(1, expected)));
+        Check.that(Topic.SPREAD, "Logarithm of the gamma function of " + x).source(SCIPY).expected("", expected).absolute(1e-12 * Math.max(1, expected))
+                .got(BetaFunction.logGamma(x));
     }
 
     /** By adding up the probabilities themselves. */
@@ -44,6 +50,33 @@ class StatisticsTest {
         assertThat(BetaFunction.binomialAtMost(10, 10, 0.3)).isEqualTo(1);
     }
 
+    /** ST-01 and ST-02: the fewest samples so that more than c of them lie in the tail with the wanted confidence. */
+    @ParameterizedTest
+    @CsvSource({"0, 0.95, 0.95, 59", "1, 0.95, 0.95, 93", "2, 0.95, 0.95, 124", "3, 0.95, 0.95, 153", "4, 0.95, 0.95, 181",
+        "0, 0.9, 0.9, 22", "0, 0.9, 0.95, 29", "0, 0.99, 0.95, 299", "0, 0.99, 0.9, 230", "0, 0.98, 0.95, 149"})
+    void wilksSampleSizes(int failures, double coverage, double confidence, int expected) {
+        Check.that(Topic.SPREAD, "Fewest samples for %s coverage at %s confidence with %d failures, by our binomial tail".formatted(coverage, confidence, failures))
+                .source(Source.seenSecondHand("S. S. Wilks, Ann. Math. Stat. 12, 1941; numbers in public source files")).expected("samples", expected)
+                .got(fewestSamples(failures, coverage, confidence));
+    }
+
+    /** ST-03: from the smallest to the largest value, two of the samples lie outside. */
+    @ParameterizedTest
+    @CsvSource({"0.95, 0.95, 93", "0.9, 0.95, 46", "0.99, 0.95, 473"})
+    void wilksTwoSidedSampleSizes(double coverage, double confidence, int expected) {
+        Check.that(Topic.SPREAD, "Fewest samples whose extremes cover %s at %s confidence, by our binomial tail".formatted(coverage, confidence))
+                .source(Source.fromMemory("S. S. Wilks, Ann. Math. Stat. 12, 1941")).expected("samples", expected)
+                .got(fewestSamples(1, coverage, confidence));
+    }
+
+    private static int fewestSamples(int failures, double coverage, double confidence) {
+        int n = 1;
+        while (BetaFunction.binomialAtMost(failures, n, 1 - coverage) > 1 - confidence) {
+            n++;
+        }
+        return n;
+    }
+
     /** ST-05: Clopper and Pearson, 95 %; of 1000, and three more. */
     @ParameterizedTest
     @CsvSource({
@@ -55,8 +88,9 @@ class StatisticsTest {
         "10000, 10000, 0.9996311800853812, 1"})
     void intervalOfAYield(int kept, int runs, double least, double most) {
         Yield yield = Yield.of(kept, runs);
-        assertThat(yield.least()).isCloseTo(least, withPercentage(1e-7));
-        assertThat(yield.most()).isCloseTo(most, withPercentage(1e-7));
+        Check.that(Topic.SPREAD, "95 %% interval of a yield of %d in %d".formatted(kept, runs))
+                .source(Source.fromMemory("C. J. Clopper, E. S. Pearson, Biometrika 26, 1934; beta quantiles by scipy")).expected("", least, most).relative(1e-9)
+                .got(yield.least(), yield.most());
         assertThat(yield.share()).isBetween(yield.least(), yield.most());
     }
 
@@ -72,9 +106,11 @@ class StatisticsTest {
     void ranksOfAQuantile(double probability, int leastRank, int mostRank, double coverage) {
         double[] sorted = IntStream.rangeClosed(1, 1000).asDoubleStream().toArray();
         Quantile quantile = Quantile.of(sorted, probability);
-        assertThat(quantile.leastRank()).isEqualTo(leastRank);
-        assertThat(quantile.mostRank()).isEqualTo(mostRank);
-        assertThat(quantile.coverage()).isCloseTo(coverage, within(1e-9));
+        Source ranks = Source.fromMemory("order statistics, binomial sums by scipy");
+        Check.that(Topic.SPREAD, "Ranks that bracket the quantile of " + probability + " of 1000 with at least 95 %").source(ranks)
+                .expected("", leastRank, mostRank).got(quantile.leastRank(), quantile.mostRank());
+        Check.that(Topic.SPREAD, "Coverage of the bracket of the quantile of " + probability + " of 1000").source(ranks).expected("", coverage).absolute(1e-9)
+                .got(quantile.coverage());
         assertThat(quantile.least()).isEqualTo(leastRank);
         assertThat(quantile.most()).isEqualTo(mostRank);
         assertThat(quantile.value()).isBetween(quantile.least(), quantile.most());
@@ -90,8 +126,11 @@ class StatisticsTest {
     /** ST-06: sigma of the half width over the root of 3 and of 6; 100 000 numbers of one seed, 5 sigma of their own scatter allowed. */
     @Test
     void shapesHaveTheirSigma() {
-        assertThat(sigma(Tolerance.uniform(0.1))).isCloseTo(0.05773502691896258, within(5 * 0.0577 / Math.sqrt(2e5)));
-        assertThat(sigma(Tolerance.triangular(0.1))).isCloseTo(0.040824829046386304, within(5 * 0.0408 / Math.sqrt(2e5)));
+        Source tables = Source.fromMemory("tables of distributions");
+        Check.that(Topic.SPREAD, "Sigma of 100 000 even draws within 10 %: a / sqrt 3").source(tables).expected("", 0.05773502691896258)
+                .absolute(5 * 0.0577 / Math.sqrt(2e5)).got(sigma(Tolerance.uniform(0.1)));
+        Check.that(Topic.SPREAD, "Sigma of 100 000 triangular draws within 10 %: a / sqrt 6").source(tables).expected("", 0.040824829046386304)
+                .absolute(5 * 0.0408 / Math.sqrt(2e5)).got(sigma(Tolerance.triangular(0.1)));
     }
 
     private static double sigma(Tolerance tolerance) {

@@ -1,7 +1,6 @@
 package org.stillrail.electrical.stress;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.data.Percentage.withPercentage;
 
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -11,8 +10,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.stillrail.electrical.capacitor.Technology;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
-/** Life rules. Ten-degree rule: public pages, seen second-hand; ripple term: standard form, from memory. */
 class LifeEstimateTest {
 
     private static SelfHeating core(double coreC) {
@@ -27,7 +28,9 @@ class LifeEstimateTest {
     @ParameterizedTest
     @CsvSource({"105, 2000", "95, 4000", "85, 8000", "65, 32000", "45, 128000"})
     void wetAluminiumDoublesWithEveryTenDegreesLess(double coreC, double expected) {
-        assertThat(hours(Technology.WET_ALUMINIUM, LifeRating.of(2000, 105), core(coreC))).isCloseTo(expected, withPercentage(1e-9));
+        Check.that(Topic.STRESS, "Wet aluminium of 2000 h at 105 degC, core at " + coreC + " degC: ten-degree rule")
+                .source(Source.seenSecondHand("two public life-time pages of makers")).expected("h", expected).relative(1e-9)
+                .got(hours(Technology.WET_ALUMINIUM, LifeRating.of(2000, 105), core(coreC)));
     }
 
     /** AL-04: 10 K at the rated ripple current, 65 degC ambient, 2000 h stated at 105 degC with full ripple. */
@@ -36,24 +39,30 @@ class LifeEstimateTest {
     void rippleShortensIt(double currentShare, double coreC, double expected) {
         LifeRating rating = new LifeRating(2000, 105, 10, LifeRating.VoltageTerm.NONE);
         SelfHeating heat = SelfHeating.ofRating(65, 10, currentShare * 1.7, 1.7);
-        assertThat(heat.coreC()).isCloseTo(coreC, withPercentage(1e-9));
-        assertThat(hours(Technology.WET_ALUMINIUM, rating, heat)).isCloseTo(expected, withPercentage(1e-9));
+        Source parler = Source.fromMemory("standard form of the ripple term, papers by S. G. Parler");
+        String name = "Wet aluminium of 2000 h at 105 degC with 10 K at the rated ripple, ambient 65 degC, " + currentShare + " of the rated ripple";
+        Check.that(Topic.STRESS, name + ": core").source(parler).expected("degC", coreC).relative(1e-9).got(heat.coreC());
+        Check.that(Topic.STRESS, name + ": life").source(parler).expected("h", expected).relative(1e-9)
+                .got(hours(Technology.WET_ALUMINIUM, rating, heat));
     }
 
-    /** AL-05: multiplier of large cans, seen second-hand; 5000 h at 95 degC, core at 65 degC. */
+    /** AL-05: 5000 h at 95 degC, core at 65 degC. */
     @ParameterizedTest
     @CsvSource({"1, 40000", "0.9, 53200", "0.8, 66400", "0.5, 106000"})
     void lowerVoltageLengthensLargeCans(double voltageShare, double expected) {
         LifeRating rating = new LifeRating(5000, 95, 0, LifeRating.VoltageTerm.LARGE_CAN);
-        assertThat(LifeEstimate.of(Technology.WET_ALUMINIUM, rating, core(65), voltageShare).hours())
-                .isCloseTo(expected, withPercentage(1e-9));
+        Check.that(Topic.STRESS, "Large can of 5000 h at 95 degC, core at 65 degC, at " + voltageShare + " of its voltage: multiplier 4.3 - 3.3 V / Vr")
+                .source(Source.seenSecondHand("S. G. Parler, Deriving life multipliers, IEEE Power Electronics Society Newsletter, 2004, in a public script"))
+                .expected("h", expected).relative(1e-9).got(LifeEstimate.of(Technology.WET_ALUMINIUM, rating, core(65), voltageShare).hours());
     }
 
-    /** Twenty-degree rule of makers' notes, from memory: ten times the life for 20 K less. */
+    /** Ten times the life for 20 K less. */
     @ParameterizedTest
     @CsvSource({"105, 2000", "85, 20000", "75, 63245.553203367585", "125, 200"})
     void polymerTakesTenTimesAsLongForTwentyDegreesLess(double coreC, double expected) {
-        assertThat(hours(Technology.POLYMER_ALUMINIUM, LifeRating.of(2000, 105), core(coreC))).isCloseTo(expected, withPercentage(1e-9));
+        Check.that(Topic.STRESS, "Polymer aluminium of 2000 h at 105 degC, core at " + coreC + " degC: twenty-degree rule")
+                .source(Source.fromMemory("makers' notes: ten times the life for 20 K less")).expected("h", expected).relative(1e-9)
+                .got(hours(Technology.POLYMER_ALUMINIUM, LifeRating.of(2000, 105), core(coreC)));
     }
 
     @ParameterizedTest

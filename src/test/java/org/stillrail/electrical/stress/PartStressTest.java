@@ -1,7 +1,6 @@
 package org.stillrail.electrical.stress;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import org.junit.jupiter.api.Test;
@@ -19,6 +18,9 @@ import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.electrical.ripple.HarmonicCurrents;
 import org.stillrail.electrical.ripple.PiecewiseLinearCurrent;
 import org.stillrail.electrical.ripple.Ripple;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /** All of it together for two parts of wet aluminium under a triangle of 4 A peak to peak, so 1/sqrt(3) A rms in each. */
 class PartStressTest {
@@ -51,7 +53,8 @@ class PartStressTest {
     void warmthComesOfTheResistanceAtTheWarmthItself() {
         PartStress stress = PartStress.of(ratings(ThermalResistance.given(50, "datasheet")), StressRules.DEFAULT, conditions(65, 0));
         double core = (65 + 1.5 * (1 + 25.0 / 160)) / (1 + 1.5 / 160);
-        assertThat(stress.heat().coreC()).isCloseTo(core, within(1e-4));
+        Check.that(Topic.STRESS, "Core whose ESR falls as it warms, 50 K/W and 1/3 A^2: steady temperature").source(Source.independent("by hand"))
+                .expected("degC", core).absolute(1e-4).got(stress.heat().coreC());
         assertThat(stress.ripple().equivalentA()).isCloseTo(1 / Math.sqrt(3), withPercentage(1e-4));
         assertThat(stress.ripple().kept()).isTrue();
         assertThat(stress.life().hours()).isCloseTo(2000 * Math.pow(2, (105 - core) / 10), withPercentage(1e-3));
@@ -105,11 +108,12 @@ class PartStressTest {
         assertThat(stress.notes()).hasSize(2);
     }
 
-    /** RL-TR-92-11, read in a transcription: ceramics at 85 % of the rated temperature, solid tantalum to 85 degC. */
     @Test
     void defaultRulesNameTheirDocuments() {
-        assertThat(StressRules.DEFAULT.of(Technology.CERAMIC_CLASS_2).allowedC(125.0)).isCloseTo(106.25, within(1e-9));
-        assertThat(StressRules.DEFAULT.of(Technology.TANTALUM_MNO2).allowedC(125.0)).isEqualTo(85);
+        Check.that(Topic.STRESS, "Chip parts rated to 125 degC: ceramic at 85 % of that, solid tantalum to 85 degC")
+                .source(Source.seenSecondHand("RL-TR-92-11 (Rome Laboratory, 1992), table 9-2, in a public transcription"))
+                .expected("degC", 106.25, 85).absolute(1e-9)
+                .got(StressRules.DEFAULT.of(Technology.CERAMIC_CLASS_2).allowedC(125.0), StressRules.DEFAULT.of(Technology.TANTALUM_MNO2).allowedC(125.0));
         assertThat(StressRules.DEFAULT.of(Technology.TANTALUM_MNO2).source()).contains("RL-TR-92-11");
         assertThat(StressRules.DEFAULT.of(Technology.FILM).allowedC(105.0)).isEqualTo(105);
         assertThat(StressRules.DEFAULT.all()).hasSize(Technology.values().length);

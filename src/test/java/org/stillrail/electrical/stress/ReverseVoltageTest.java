@@ -7,8 +7,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.stillrail.electrical.capacitor.Technology;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
-/** What parts bear backwards; figures of solid tantalum on a public page, seen second-hand. */
+/** What parts bear backwards. */
 class ReverseVoltageTest {
 
     /** Share of the rated voltage for low ratings, a voltage for high ones; half way between two temperatures the mean of both. */
@@ -19,6 +22,9 @@ class ReverseVoltageTest {
     void solidTantalumBearsALittle(double ratedV, double temperatureC, double allowedV) {
         assertThat(kept(Technology.TANTALUM_MNO2, ratedV, null, temperatureC, -allowedV * 0.999)).isTrue();
         assertThat(kept(Technology.TANTALUM_MNO2, ratedV, null, temperatureC, -allowedV * 1.001 - 1e-9)).isFalse();
+        Check.that(Topic.STRESS, "Solid tantalum of %s V at %s degC: reverse voltage that it bears".formatted(ratedV, temperatureC))
+                .source(Source.seenSecondHand("figures on a public page; between temperatures a straight line")).expected("V", allowedV).absolute(1e-9)
+                .got(ReverseVoltage.of(Technology.TANTALUM_MNO2, ratedV, null, temperatureC, 0).allowedV());
     }
 
     @ParameterizedTest

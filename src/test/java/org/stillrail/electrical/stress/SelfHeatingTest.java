@@ -8,9 +8,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.stillrail.electrical.capacitor.CharacteristicCurve;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
-/** Steady temperature of a part whose losses go with it; closed forms worked out by hand. */
+/** Steady temperature of a part whose losses go with it. */
 class SelfHeatingTest {
+
+    private static final Source BY_HAND = Source.independent("closed form worked out by hand");
 
     private static ThermalResistance kelvinPerWatt(double k) {
         return ThermalResistance.given(k, "test");
@@ -31,7 +36,8 @@ class SelfHeatingTest {
     void lossesInProportionToTemperature(double wattsAtAmbient, double perKelvin) {
         double step = 40 * wattsAtAmbient;
         SelfHeating heat = SelfHeating.of(30, kelvinPerWatt(40), t -> wattsAtAmbient * (1 + perKelvin * (t - 30)));
-        assertThat(heat.riseK()).isCloseTo(step / (1 - step * perKelvin), withPercentage(1e-8));
+        Check.that(Topic.STRESS, "Losses of %s W that change by %s a kelvin, 40 K/W: rise Rth P / (1 - Rth P a)".formatted(wattsAtAmbient, perKelvin))
+                .source(BY_HAND).expected("K", step / (1 - step * perKelvin)).relative(1e-8).got(heat.riseK());
         assertThat(heat.feedback()).isCloseTo(step * perKelvin, within(1e-6));
     }
 
@@ -54,7 +60,8 @@ class SelfHeatingTest {
     void coolerOfTwoSteadyStatesIsTaken() {
         SelfHeating heat = SelfHeating.of(25, kelvinPerWatt(1), t -> 4 + 0.04 * (t - 25) * (t - 25));
         // 0.04 x^2 - x + 4 = 0: x = 5 or 20.
-        assertThat(heat.riseK()).isCloseTo(5, withPercentage(1e-8));
+        Check.that(Topic.STRESS, "Losses that grow with the square of the rise: the cooler of two steady states").source(BY_HAND)
+                .expected("K", 5).relative(1e-8).got(heat.riseK());
         assertThat(heat.feedback()).isCloseTo(0.4, within(1e-5));
     }
 

@@ -5,11 +5,20 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.stillrail.electrical.capacitor.CharacteristicCurve;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
-/** Start-up and bleeding, all by hand: I = C dV/dt, t = R C ln(V / Vsafe). */
+/** Start-up and bleeding. */
 class StartUpTest {
+
+    private static final Source TEXTBOOK = Source.fromMemory("I = C dV/dt and t = R C ln(V / Vsafe), any textbook");
+    private static final Source INTEGRAL = Source.independent("integral over the bias curve by hand");
+    private static final Source SAFETY_PAGE = Source.seen("public electrical safety page of a laboratory: 100 V and 10 J, or above 100 J below 100 V");
 
     private static final BankCharge CONSTANT = new BankCharge(List.of(new BiasCharge(2, 5e-4, null)));
     private static final BankCharge CERAMIC =
@@ -18,13 +27,14 @@ class StartUpTest {
     @Test
     void rampOfAConstantCapacitance() {
         StartUp start = StartUp.of(CONSTANT, 5, 1e-3, 8.0, 2, 0.5);
-        assertThat(start.peakChargingA()).isCloseTo(5, withPercentage(1e-9));
-        assertThat(start.meanChargingA()).isCloseTo(5, withPercentage(1e-9));
+        Check.that(Topic.STRESS, "1 mF charged to 5 V in 1 ms: largest and mean current").source(TEXTBOOK).expected("A", 5, 5).relative(1e-9)
+                .got(start.peakChargingA(), start.meanChargingA());
         assertThat(start.chargeC()).isCloseTo(5e-3, withPercentage(1e-9));
         assertThat(start.energyJ()).isCloseTo(12.5e-3, withPercentage(1e-9));
         assertThat(start.availableA()).isCloseTo(5.5, within(1e-12));
         assertThat(start.largestBankShare()).isCloseTo(1.1, withPercentage(1e-9));
-        assertThat(start.largestCapacitanceF()).isCloseTo(1.1e-3, withPercentage(1e-9));
+        Check.that(Topic.STRESS, "Largest bank for 5.5 A to spare, 5 V in 1 ms").source(TEXTBOOK).expected("F", 1.1e-3).relative(1e-9)
+                .got(start.largestCapacitanceF());
         assertThat(start.atLimitS()).isCloseTo(5e-3 / 5.5, withPercentage(1e-9));
         assertThat(start.starts()).isTrue();
     }
@@ -34,8 +44,8 @@ class StartUpTest {
     void ceramicsTakeMostWithoutBias() {
         StartUp start = StartUp.of(CERAMIC, 5, 1e-3, null, 0, 0);
         assertThat(start.peakAtV()).isZero();
-        assertThat(start.peakChargingA()).isCloseTo(5, withPercentage(1e-9));
-        assertThat(start.meanChargingA()).isCloseTo(3.5, withPercentage(1e-9));
+        Check.that(Topic.STRESS, "Ceramics that fall to 40 % at 5 V, charged in 1 ms: largest and mean current").source(INTEGRAL)
+                .expected("A", 5, 3.5).relative(1e-9).got(start.peakChargingA(), start.meanChargingA());
         assertThat(start.starts()).isNull();
         assertThat(start.notes()).singleElement().asString().contains("No current limit");
     }
@@ -64,7 +74,7 @@ class StartUpTest {
     @Test
     void constantCapacitanceBleedsExponentially() {
         Bleed bleed = Bleed.of(CONSTANT, 12, 1000, new SafeVoltage(3, "test"));
-        assertThat(bleed.timeS()).isCloseTo(Math.log(4), withPercentage(1e-9));
+        Check.that(Topic.STRESS, "1 mF bled by 1 kohm from 12 V to 3 V").source(TEXTBOOK).expected("s", Math.log(4)).relative(1e-9).got(bleed.timeS());
         assertThat(bleed.bleederPeakW()).isCloseTo(0.144, withPercentage(1e-9));
         assertThat(bleed.energyJ()).isCloseTo(0.072, withPercentage(1e-9));
         assertThat(bleed.notes()).last().isEqualTo(Bleed.CAUTION);
@@ -73,7 +83,8 @@ class StartUpTest {
     /** Straight curve: t = R C0 (ln(V / Vs) - 0.12 (V - Vs)). */
     @Test
     void ceramicBleedsSooner() {
-        assertThat(Bleed.of(CERAMIC, 5, 1000, null).timeS()).isCloseTo(Math.log(5) - 0.12 * 4, withPercentage(1e-9));
+        Check.that(Topic.STRESS, "Ceramics that fall straight with bias, bled by 1 kohm from 5 V to 1 V").source(INTEGRAL)
+                .expected("s", Math.log(5) - 0.12 * 4).relative(1e-9).got(Bleed.of(CERAMIC, 5, 1000, null).timeS());
     }
 
     @Test
@@ -85,14 +96,18 @@ class StartUpTest {
         assertThat(Bleed.of(CONSTANT, 0.8, 1000, null).timeS()).isZero();
     }
 
-    /** Thresholds of a laboratory's public safety page, seen: 100 V and 10 J, or above 100 J below 100 V. */
     @Test
     void hazardIsNamedOnBothSidesOfItsThresholds() {
-        assertThat(hazard(100, 0.00201)).contains("shock hazard");
-        assertThat(hazard(100, 0.00199)).isEmpty();
-        assertThat(hazard(99, 0.00201)).isEmpty();
-        assertThat(hazard(10, 2.01)).contains("burn hazard");
-        assertThat(hazard(10, 1.99)).isEmpty();
+        Check.that(Topic.STRESS, "Stored energy at 100 V, 9.95 J and 10.05 J, then 9.85 J at 99 V").source(SAFETY_PAGE)
+                .expected("no hazard, shock hazard, no hazard").gotText(hazards(new double[] {100, 100, 99}, new double[] {0.00199, 0.00201, 0.00201}));
+        Check.that(Topic.STRESS, "Stored energy at 10 V, 99.5 J and 100.5 J").source(SAFETY_PAGE)
+                .expected("no hazard, burn hazard").gotText(hazards(new double[] {10, 10}, new double[] {1.99, 2.01}));
+    }
+
+    private static String hazards(double[] v, double[] farad) {
+        return IntStream.range(0, v.length).mapToObj(i -> hazard(v[i], farad[i]))
+                .map(note -> note.contains("shock") ? "shock hazard" : note.contains("burn") ? "burn hazard" : "no hazard")
+                .collect(Collectors.joining(", "));
     }
 
     private static String hazard(double v, double farad) {

@@ -14,8 +14,11 @@ import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
 import org.stillrail.sweepfile.Fixture;
 import org.stillrail.sweepfile.ScatteringImpedance;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
-/** Error growth by hand and by central differences outside the project (row SZ-04, from memory), reference 50 ohm. */
+/** Error growth, reference 50 ohm. */
 class ImpedanceUncertaintyTest {
 
     @ParameterizedTest
@@ -24,9 +27,12 @@ class ImpedanceUncertaintyTest {
     })
     void growthOfErrors(double ohm, double reflection, double shunt, double series) {
         Complex z = new Complex(ohm, 0);
-        assertThat(ErrorGrowth.factor(Fixture.REFLECTION, z, 50)).isCloseTo(reflection, Percentage.withPercentage(1e-7));
-        assertThat(ErrorGrowth.factor(Fixture.SHUNT_THROUGH, z, 50)).isCloseTo(shunt, Percentage.withPercentage(1e-7));
-        assertThat(ErrorGrowth.factor(Fixture.SERIES_THROUGH, z, 50)).isCloseTo(series, Percentage.withPercentage(1e-7));
+        // SZ-04
+        Check.that(Topic.FILES, "Error growth at " + ohm + " ohm: reflection, shunt-through, series-through")
+                .source(Source.fromMemory("derivative of the fixture's formula by hand and by central differences in Python"))
+                .expected("", reflection, shunt, series).relative(1e-9)
+                .got(ErrorGrowth.factor(Fixture.REFLECTION, z, 50), ErrorGrowth.factor(Fixture.SHUNT_THROUGH, z, 50),
+                        ErrorGrowth.factor(Fixture.SERIES_THROUGH, z, 50));
     }
 
     /** A small error of the measured value in any direction moves Z by what the formula says, for complex Z too. */
@@ -49,7 +55,8 @@ class ImpedanceUncertaintyTest {
         Curve curve = new Curve(FrequencyGrid.of(1e6), new double[] {0.002}, new double[] {1});
         InstrumentAccuracy accuracy = new InstrumentAccuracy(0.001, 0, 0, 0);
         ImpedanceUncertainty uncertainty = ImpedanceUncertainty.of(curve, Fixture.REFLECTION, 50, accuracy);
-        assertThat(uncertainty.errorOhm(0)).isCloseTo(0.02501, Offset.offset(1e-5));
+        Check.that(Topic.FILES, "2 mohm under 1 ohm of reactance by reflection with an error of 0.001: error").source(Source.independent("by hand"))
+                .expected("ohm", 0.02501).absolute(1e-5).got(uncertainty.errorOhm(0));
         assertThat(uncertainty.relativeMagnitude(0)).isCloseTo(0.025, Offset.offset(1e-4));
         assertThat(uncertainty.isResistanceKnown(0)).isFalse();
         assertThat(uncertainty.lowestResistanceOhm()[0]).isNegative();
@@ -83,13 +90,15 @@ class ImpedanceUncertaintyTest {
     void windowsOfTheFixtures() {
         InstrumentAccuracy accuracy = new InstrumentAccuracy(0.01, 0.01, 0, 0);
         ImpedanceWindow reflection = ImpedanceWindow.of(Fixture.REFLECTION, 50, accuracy, 0.1).orElseThrow();
-        assertThat(reflection.lowestOhm()).isCloseTo(50 * (9 - Math.sqrt(80)), Percentage.withPercentage(1e-6));
-        assertThat(reflection.highestOhm()).isCloseTo(50 * (9 + Math.sqrt(80)), Percentage.withPercentage(1e-6));
+        Source byHand = Source.independent("error growth solved for Z by hand");
+        Check.that(Topic.FILES, "Reflection with errors of 1 %, Z known to 10 %: from and to").source(byHand)
+                .expected("ohm", 50 * (9 - Math.sqrt(80)), 50 * (9 + Math.sqrt(80))).relative(1e-8).got(reflection.lowestOhm(), reflection.highestOhm());
         ImpedanceWindow shunt = ImpedanceWindow.of(Fixture.SHUNT_THROUGH, 50, accuracy, 0.1).orElseThrow();
         assertThat(shunt.lowestOhm()).isEqualTo(ImpedanceWindow.LEAST_OHM);
-        assertThat(shunt.highestOhm()).isCloseTo(225, Percentage.withPercentage(1e-6));
+        Check.that(Topic.FILES, "Shunt-through with errors of 1 %, Z known to 10 %: to").source(byHand).expected("ohm", 225).relative(1e-8).got(shunt.highestOhm());
         ImpedanceWindow series = ImpedanceWindow.of(Fixture.SERIES_THROUGH, 50, accuracy, 0.1).orElseThrow();
-        assertThat(series.lowestOhm()).isCloseTo(100.0 / 9, Percentage.withPercentage(1e-6));
+        Check.that(Topic.FILES, "Series-through with errors of 1 %, Z known to 10 %: from").source(byHand).expected("ohm", 100.0 / 9).relative(1e-8)
+                .got(series.lowestOhm());
         assertThat(ImpedanceWindow.of(Fixture.REFLECTION, 50, accuracy, 0.019)).isEmpty();
     }
 

@@ -3,18 +3,17 @@ package org.stillrail.sweepfile.accuracy;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
-import org.assertj.core.data.Offset;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
-/**
- * Against a nodal solution of source, receiver (50 ohm each), two coaxial cables as fully coupled inductors of 1 uH with shields of 20 and
- * 10 mohm, and a part of 1 mohm, made outside the project with numpy; S21 turned into Z as a shunt, less the part.
- */
+/** The reference: source and receiver of 50 ohm, two coaxial cables, a part of 1 mohm; S21 turned into Z as a shunt, less the part. */
 class ShieldLoopTest {
 
     @ParameterizedTest
@@ -25,9 +24,9 @@ class ShieldLoopTest {
     void theDropOfTheShieldsAddsToTheImpedance(double hz, double re, double im) {
         ShieldLoop loop = new ShieldLoop(0.02, 0.01, 2e-6);
         // The formula leaves out the current into the receiver: a thousandth of the error, or 1e-6 ohm.
-        Offset<Double> tolerance = Offset.offset(1e-3 * Math.hypot(re, im));
-        assertThat(loop.errorOhm(hz).re()).isCloseTo(re, tolerance);
-        assertThat(loop.errorOhm(hz).im()).isCloseTo(im, tolerance);
+        Check.that(Topic.FILES, "Shunt-through of 1 mohm with shields of 20 and 10 mohm, cables of 1 uH, at " + hz + " Hz: what the shields add, R and X")
+                .source(Source.independent("nodal solution with numpy: source, receiver, two cables as fully coupled inductors"))
+                .expected("ohm", re, im).relativeToLargest(1e-3).got(loop.errorOhm(hz).re(), loop.errorOhm(hz).im());
     }
 
     @Test
