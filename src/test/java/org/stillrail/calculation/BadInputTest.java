@@ -241,6 +241,11 @@ class BadInputTest {
     }
 
     @Test
+    void whatFollowsTheObjectIsNamedInPlainWords() {
+        assertThat(API.errors("impedance", "{} {}")).containsExactly(Map.entry("body", "goes on after the end of the JSON object"));
+    }
+
+    @Test
     void malformedJsonIsPlacedByLineAndColumn() {
         assertThat(API.errors("impedance", Json.of("{'bank':\n {'branches': [{'count': 1,, }]}}")))
                 .containsKey("bank.branches[0].count").extractingByKey("bank.branches[0].count").asString().contains("line 2");

@@ -7,6 +7,7 @@ import static org.assertj.core.data.Percentage.withPercentage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import org.ejml.data.Complex_F64;
 import org.ejml.data.ZMatrixRMaj;
@@ -20,6 +21,9 @@ import org.stillrail.electrical.curve.Complex;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.Extremum;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /** Banks at two nodes against series and parallel sums by hand and against the nodal equations solved as a matrix. */
 class TwoNodeBankTest {
@@ -42,6 +46,14 @@ class TwoNodeBankTest {
         return new Branch(branch.label(), branch.count(), branch.part(), branch.mounting(), branch.shared(), node);
     }
 
+    private static final Source BY_HAND = Source.fromMemory("series and parallel sums, current divider");
+    private static final Source NODAL = Source.independent("nodal equations solved as a complex matrix (EJML)");
+
+    private static void check(String subject, Source source, Complex actual, Complex expected, double share) {
+        Check.that(Topic.MOUNTING, subject + ": error over its size").source(source).expected("the same complex value at each frequency").absolute(share)
+                .compare("", 0, actual.minus(expected).magnitude() / expected.magnitude());
+    }
+
     private static Complex z(Branch branch, double hz) {
         return new Complex(branch.at(hz).resistanceOhm(), branch.at(hz).reactanceOhm());
     }
@@ -62,10 +74,10 @@ class TwoNodeBankTest {
         Complex far = parallel(z(SMALL, hz), new Complex(0, -1 / (omega * 2e-8)));
         Complex path = new Complex(0.002, omega * 1.5e-9);
         TwoNodePoint point = BOTH.nodesAt(hz);
-        same(point.atConverter(), parallel(near, path.plus(far)), 1e-12);
-        same(point.atLoad(), parallel(far, path.plus(near)), 1e-12);
+        check("Bank at two nodes, impedance at the converter", BY_HAND, point.atConverter(), parallel(near, path.plus(far)), 1e-12);
+        check("Bank at two nodes, impedance at the load", BY_HAND, point.atLoad(), parallel(far, path.plus(near)), 1e-12);
         // One ampere into the converter's node: its voltage, divided between the path and the far side.
-        same(point.transfer(), parallel(near, path.plus(far)).times(far.over(path.plus(far))), 1e-12);
+        check("Bank at two nodes, transfer impedance", BY_HAND, point.transfer(), parallel(near, path.plus(far)).times(far.over(path.plus(far))), 1e-12);
         same(point.transfer(), parallel(far, path.plus(near)).times(near.over(path.plus(near))), 1e-12);
     }
 
@@ -220,7 +232,8 @@ class TwoNodeBankTest {
                 Complex loadV = solve(rows, new Complex[] {none, new Complex(-1, 0), none})[1];
                 Complex sensed = sense == Node.LOAD ? nodes.transfer() : nodes.atConverter();
                 Complex loopGain = source == null ? gain.times(sensed) : gain.times(sensed).over(source.plus(nodes.atConverter()));
-                same(nodes.closedAtLoad(sense, loopGain, source), loadV.times(-1), 1e-9);
+                check("Closed-loop impedance at the load, " + (source == null ? "current mode" : "voltage mode") + ", sensed at the "
+                        + sense.name().toLowerCase(Locale.ROOT), NODAL, nodes.closedAtLoad(sense, loopGain, source), loadV.times(-1), 1e-9);
                 same(nodes.closedAtLoad(sense, none, source), nodes.openAtLoad(source), 1e-12);
             }
         }
@@ -240,7 +253,9 @@ class TwoNodeBankTest {
     void ringingThroughThePathIsFoundAndNamed() {
         Bank ringing = bank(new SeriesPath(1e-4, 20e-9), null, Node.LOAD, List.of(BULK), List.of(Banks.branch(4e-6, 1e-3, 0)));
         Extremum peak = ringing.extrema(1e4, 1e7).stream().filter(each -> each.kind() == Extremum.Kind.MAXIMUM).findFirst().orElseThrow();
-        assertThat(peak.frequencyHz()).isCloseTo(1 / (2 * Math.PI * Math.sqrt(23e-9 * 4e-6)), withPercentage(2));
+        Check.that(Topic.MOUNTING, "3 nH of bulk and 20 nH of path ring with 4 uF at the load: 1 / (2 pi sqrt(L C)), the bulk's capacitance left out")
+                .source(Source.fromMemory("circuit theory")).expected("Hz", 1 / (2 * Math.PI * Math.sqrt(23e-9 * 4e-6))).relative(0.02)
+                .got(peak.frequencyHz());
         assertThat(CarrierRibbon.ringing(ringing, peak.frequencyHz(), true)).isZero();
         assertThat(CarrierRibbon.ringing(ringing, peak.frequencyHz(), false)).isEqualTo(1);
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.data.Percentage.withPercentage;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,6 +20,9 @@ import org.stillrail.electrical.converter.Compensator;
 import org.stillrail.electrical.converter.Converter;
 import org.stillrail.electrical.converter.PowerStage;
 import org.stillrail.electrical.converter.VoltageMode;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /** A load step at the load's node: an independent integration of the whole circuit, and limits known by hand. */
 class TwoNodeStepTest {
@@ -48,8 +52,11 @@ class TwoNodeStepTest {
         double highest = expected.stream().mapToDouble(point -> point[1]).max().orElseThrow();
         double scale = Math.max(-lowest, highest);
         double tolerance = limited ? 0.01 : 0.005;
-        assertEquals(-lowest, got.undershootV(), tolerance * scale);
-        assertEquals(Math.max(0, highest), got.overshootV(), tolerance * scale);
+        String name = "Step at the load of two nodes, %s, least L %s nH near and %s nH far, sensed at the %s"
+                .formatted(limited ? "duty limits" : "linear", nearNh, farNh, sense.name().toLowerCase(Locale.ROOT));
+        Source integration = Source.independent("whole circuit integrated by a Runge-Kutta of order 8 (Hipparchus, Dormand-Prince)");
+        Check.that(Topic.MOUNTING, name + ": undershoot, overshoot").source(integration).expected("V", -lowest, Math.max(0, highest))
+                .relativeToLargest(tolerance).got(got.undershootV(), got.overshootV());
         int k = 1;
         for (int i = 1; i < got.timeS().length; i++) {
             while (k < expected.size() - 1 && expected.get(k)[0] < got.timeS()[i]) {
@@ -58,8 +65,10 @@ class TwoNodeStepTest {
             double[] a = expected.get(k - 1);
             double[] b = expected.get(k);
             double part = b[0] > a[0] ? (got.timeS()[i] - a[0]) / (b[0] - a[0]) : 1;
-            assertEquals(a[1] + part * (b[1] - a[1]), got.deviationV()[i], tolerance * scale, "deviation at " + got.timeS()[i]);
-            assertEquals(a[2] + part * (b[2] - a[2]), got.inductorA()[i], tolerance * Math.abs(toA - fromA), "inductor at " + got.timeS()[i]);
+            Check.that(Topic.MOUNTING, name + ": error of the waveforms over the extremum and over the step").source(integration)
+                    .expected("the same deviation and inductor current at every sample").absolute(tolerance)
+                    .compare("", 0, Math.max(Math.abs(a[1] + part * (b[1] - a[1]) - got.deviationV()[i]) / scale,
+                            Math.abs(a[2] + part * (b[2] - a[2]) - got.inductorA()[i]) / Math.abs(toA - fromA)));
         }
     }
 
@@ -90,7 +99,8 @@ class TwoNodeStepTest {
             double drop = 10 * 1e-3 * Math.min(1, one.timeS()[i] / 1e-6) + (one.timeS()[i] < 1e-6 ? 2e-9 * 10e6 : 0);
             assertEquals(one.deviationV()[i] - drop, held.deviationV()[i], 1e-6);
         }
-        assertThat(held.deviationV()[last]).isCloseTo(-10e-3, within(1e-5));
+        Check.that(Topic.MOUNTING, "Path of 1 mohm under 10 A more, sensed at the converter: deviation of the load once settled")
+                .source(Source.fromMemory("Ohm's law")).expected("V", -10e-3).absolute(1e-5).got(held.deviationV()[last]);
         assertThat(remote.deviationV()[last]).isCloseTo(0, within(1e-5));
     }
 
@@ -104,7 +114,8 @@ class TwoNodeStepTest {
         Distance distance = new Distance(new SeriesPath(0.002, 5e-9), Node.LOAD, new SeriesRlc(1e-5, 0.01, 1e-9));
         StepResult step = LoadStep.of(new StepRequest(new Bank(branches, distance), null, new Load(0, 10, 1e6), 200e-6, false, 400, null, 0));
         double expected = 10 * 0.007 + 10 * (200e-6 - 5e-6) / 1e-2;
-        assertThat(step.undershootV()).isCloseTo(expected, withPercentage(1));
+        Check.that(Topic.MOUNTING, "Slow step at the load of two nodes: resistance of bulk and path, charge from all capacitances")
+                .source(Source.independent("charge balance by hand")).expected("V", expected).relative(0.01).got(step.undershootV());
     }
 
     /** An ideal capacitance at the load, and everything at the load. */
