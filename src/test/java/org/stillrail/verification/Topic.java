@@ -1,5 +1,7 @@
 package org.stillrail.verification;
 
+import java.util.Locale;
+
 /** The chapters of docs/verification.md, in their order. */
 public enum Topic {
     IMPEDANCE("Impedance of a bank"),
@@ -24,5 +26,10 @@ public enum Topic {
 
     String title() {
         return title;
+    }
+
+    /** Of its heading, as renderers of Markdown make it. */
+    String anchor() {
+        return title.toLowerCase(Locale.ROOT).replace(' ', '-');
     }
 }

@@ -34,11 +34,14 @@ final class VerificationDocument {
         String counts = Arrays.stream(Source.Standing.values())
                 .map(standing -> standing.words() + " " + records.stream().filter(r -> r.source().standing() == standing).count())
                 .collect(Collectors.joining(", "));
+        String chapters = Arrays.stream(Topic.values())
+                .map(topic -> "- [%s](#%s): %d\n".formatted(topic.title(), topic.anchor(), records.stream().filter(r -> r.topic() == topic).count()))
+                .collect(Collectors.joining());
         return """
                 # Verification
 
                 What the calculations were compared with outside the program: published tables and worked examples, standards, closed
-                forms from textbooks, and computations by other code. The equations themselves are in [method.md](method.md).
+                forms from textbooks, and computations by other code. The equations themselves are in [the method](method.md).
 
                 This page is written by the tests; do not edit it. Each row is a check that a test makes at every build. A row passes
                 when *got* lies within the *tolerance* of *expected*. A list of more than eight values gives only its number and range,
@@ -53,15 +56,16 @@ final class VerificationDocument {
                 - **common practice, no source**: a rule that the trade uses, without a document behind it.
                 - **independent computation**: another method in other code, such as a general solver, numeric quadrature or a script.
 
-                %d checks: %s.
+                %d checks: %s. By chapter:
 
+                %s
                 To write the page anew after a check has changed:
 
                     mvn -q test -Dtest=VerificationDocumentTest -Dstillrail.verification=true
 
                 Without the property the same test only compares: it fails when this page does not list the checks that the tests make.
                 *Got* is left out of that comparison, since its last digits may differ between machines.
-                """.formatted(records.size(), counts);
+                """.formatted(records.size(), counts, chapters);
     }
 
     private static String row(Record record) {

@@ -5,11 +5,15 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /** Against closed forms of a first-order low-pass. */
 class LowPassTest {
 
     private static final double BANDWIDTH_HZ = 1e6;
+    private static final Source FIRST_ORDER = Source.fromMemory("first-order low-pass, any textbook");
 
     @Test
     void aRampLagsByOneTimeConstant() {
@@ -18,7 +22,8 @@ class LowPassTest {
         double tau = 1 / (2 * Math.PI * BANDWIDTH_HZ);
         for (int i = 0; i < time.length; i++) {
             double expected = 1e6 * (time[i] - tau + tau * Math.exp(-time[i] / tau));
-            assertThat(filtered[i]).isCloseTo(expected, within(1e-12));
+            Check.that(Topic.QUALITY, "Ramp through the oscilloscope's low-pass: t - tau + tau exp(-t / tau)").source(FIRST_ORDER)
+                    .expected("the closed form at 3 instants").absolute(1e-12).compare("V", expected, filtered[i]);
         }
     }
 
@@ -33,7 +38,8 @@ class LowPassTest {
         }
         double[] filtered = LowPass.ofPeriod(time, value, BANDWIDTH_HZ);
         double highest = Arrays.stream(filtered).max().orElseThrow();
-        assertThat(highest).isCloseTo(Math.sqrt(0.5), within(1e-5));
+        Check.that(Topic.QUALITY, "Sine at the bandwidth through the oscilloscope's low-pass: amplitude 1 / sqrt 2").source(FIRST_ORDER)
+                .expected("", Math.sqrt(0.5)).absolute(1e-5).got(highest);
         assertThat(filtered[n]).isCloseTo(filtered[0], within(1e-9));
     }
 }

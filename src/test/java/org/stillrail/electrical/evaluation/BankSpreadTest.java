@@ -27,6 +27,9 @@ import org.stillrail.electrical.spread.Axis;
 import org.stillrail.electrical.spread.FigureSpread;
 import org.stillrail.electrical.spread.RandomFigure;
 import org.stillrail.electrical.spread.Tolerance;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 class BankSpreadTest {
 
@@ -90,12 +93,14 @@ class BankSpreadTest {
                 "Ripple", "Quiet band at the switching frequency", "ESR at crossover, smallest", "ESR at crossover, largest");
         LimitSpread smallest = spread.limits().get(2);
         LimitSpread largest = spread.limits().get(3);
-        assertThat(smallest.yield().share()).isCloseTo(2.0 / 3, within(0.02));
-        assertThat(largest.yield().share()).isCloseTo(2.0 / 3, within(0.02));
+        Source evenShares = Source.independent("shares of an even distribution by hand");
+        Check.that(Topic.SPREAD, "Yield of an ESR even from 3 to 9 mohm within 5 mohm and more, and within 7 mohm and less, 10 000 draws").source(evenShares)
+                .expected("", 2.0 / 3, 2.0 / 3).absolute(0.02).got(smallest.yield().share(), largest.yield().share());
         assertThat(largest.yield().least()).isLessThan(2.0 / 3);
         assertThat(largest.yield().most()).isGreaterThan(2.0 / 3);
         // 5 to 7 mohm is a third of 3 to 9; the ripple keeps its limit throughout.
-        assertThat(spread.result().together().share()).isCloseTo(1.0 / 3, within(0.02));
+        Check.that(Topic.SPREAD, "Yield of the same within both limits, 10 000 draws").source(evenShares).expected("", 1.0 / 3).absolute(0.02)
+                .got(spread.result().together().share());
         double quiet = Evaluation.evaluate(spread.input()).quiet().get(0).limitOhm();
         assertThat(spread.limits().get(1).limit().limit()).isCloseTo(quiet, withPercentage(1e-9));
     }

@@ -17,6 +17,9 @@ import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.electrical.requirement.TeamSettings;
 import org.stillrail.electrical.requirement.Verdict;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /** Damping and the ESR window. */
 class LoopVerdictsTest {
@@ -58,7 +61,9 @@ class LoopVerdictsTest {
                 .verdict(Requirement.DAMPING);
         Verdict notMet = Evaluation.evaluate(sound().withSettings(TeamSettings.DEFAULT.withLargestSensitivityPeak(peak * 0.998)))
                 .verdict(Requirement.DAMPING);
-        assertThat(met.value()).isCloseTo(peak, within(1e-3 * peak));
+        Check.that(Topic.DAMPING, "Peak of 1 / |1 + T| from a third of the crossover to three times it, as the verdict gives it")
+                .source(Source.independent("T written out from its definition in the test, 20 001 frequencies")).expected("", peak).relative(1e-3)
+                .got(met.value());
         assertThat(met.outcome()).isEqualTo(Outcome.MET);
         assertThat(notMet.outcome()).isEqualTo(Outcome.NOT_MET);
         assertThat(notMet.margin()).isNegative();

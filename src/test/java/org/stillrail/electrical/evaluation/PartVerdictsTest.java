@@ -16,6 +16,9 @@ import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.electrical.requirement.Space;
 import org.stillrail.electrical.requirement.TeamSettings;
 import org.stillrail.electrical.requirement.Verdict;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /** Voltage rating, height, area and cost. */
 class PartVerdictsTest {
@@ -50,7 +53,9 @@ class PartVerdictsTest {
         double rated = peakV() / 0.45;
         assertThat(voltage(Technology.TANTALUM_MNO2, rated, 70).outcome()).isEqualTo(Outcome.MET);
         assertThat(voltage(Technology.TANTALUM_MNO2, rated, 90).outcome()).isEqualTo(Outcome.NOT_MET);
-        assertThat(voltage(Technology.TANTALUM_MNO2, rated, 90).limit()).isCloseTo(0.4 * rated, within(1e-9));
+        Check.that(Topic.STRESS, "Voltage verdict of solid tantalum at 90 degC: limit over rated voltage")
+                .source(Source.seenSecondHand("MIL-STD-975M (NASA), 1994, appendix A 3.1, in a public transcription")).expected("", 0.4).absolute(1e-9)
+                .got(voltage(Technology.TANTALUM_MNO2, rated, 90).limit() / rated);
         assertThat(voltage(Technology.TANTALUM_MNO2, 1000, 120).outcome()).as("above the rule's last temperature").isEqualTo(Outcome.NOT_MET);
     }
 

@@ -14,6 +14,9 @@ import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.electrical.requirement.RippleLimit;
 import org.stillrail.electrical.requirement.Verdict;
 import org.stillrail.electrical.ripple.BuckCurrent;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /** Ripple and quiet band against closed forms. */
 class RippleVerdictsTest {
@@ -28,19 +31,19 @@ class RippleVerdictsTest {
         return Evaluation.evaluate(Rails.input(rail, branches)).verdict(requirement);
     }
 
-    /** Triangle of peak-to-peak dI: {@code In = dI |sin(n pi D)| / (n^2 pi^2 D (1 - D))}. Fourier series, derived here. */
+    /** Triangle of peak-to-peak dI: {@code In = dI |sin(n pi D)| / (n^2 pi^2 D (1 - D))}. */
     private static double amplitudeA(int n) {
         return CURRENT_A * Math.abs(Math.sin(n * Math.PI * DUTY)) / (n * n * Math.PI * Math.PI * DUTY * (1 - DUTY));
     }
 
-    /** {@code dI / (8 f C)}, the textbook ripple of a capacitance alone (from memory). */
     @Test
     void rippleOnBothSidesOfItsLimit() {
         double ripple = CURRENT_A / (8 * Rails.SWITCHING_HZ * CAPACITANCE_F);
         BranchInput capacitance = Rails.inline("c", 1, CAPACITANCE_F, 0, 0);
         Verdict met = on(Requirement.RIPPLE, Rails.rippleOnly(ripple * 1.0005), capacitance);
         Verdict notMet = on(Requirement.RIPPLE, Rails.rippleOnly(ripple * 0.9995), capacitance);
-        assertThat(met.value()).isCloseTo(ripple, within(1e-4 * ripple));
+        Check.that(Topic.RIPPLE, "Ripple verdict of a capacitance alone: dI / (8 f C)").source(Source.fromMemory("steady-state waveforms of a buck, any textbook"))
+                .expected("V", ripple).relative(1e-4).got(met.value());
         assertThat(met.outcome()).isEqualTo(Outcome.MET);
         assertThat(met.margin()).isPositive();
         assertThat(notMet.outcome()).isEqualTo(Outcome.NOT_MET);
@@ -56,7 +59,8 @@ class RippleVerdictsTest {
         double duty = Rails.OUTPUT_V / 15;
         double expected = Rails.OUTPUT_V * (1 - duty) / (INDUCTANCE_H * Rails.SWITCHING_HZ) / (8 * Rails.SWITCHING_HZ * CAPACITANCE_F);
         assertThat(verdict.corner()).isEqualTo("highest input (15 V)");
-        assertThat(verdict.value()).isCloseTo(expected, within(1e-4 * expected));
+        Check.that(Topic.RIPPLE, "Ripple verdict at the highest of three inputs: dI / (8 f C) with its duty")
+                .source(Source.fromMemory("steady-state waveforms of a buck, any textbook")).expected("V", expected).relative(1e-4).got(verdict.value());
     }
 
     @Test
@@ -65,7 +69,9 @@ class RippleVerdictsTest {
                 new BuckCurrent(INPUT_V, Rails.OUTPUT_V, INDUCTANCE_H, Rails.SWITCHING_HZ, 1), 0.01);
         assertThat(harmonics).hasSize(10);
         for (QuietHarmonic harmonic : harmonics) {
-            assertThat(harmonic.currentA()).isCloseTo(amplitudeA(harmonic.order()), within(1e-9));
+            Check.that(Topic.RIPPLE, "Harmonics 1 to 10 in the quiet band: dI |sin n pi D| / (n^2 pi^2 D (1 - D))")
+                    .source(Source.fromMemory("Fourier series of a triangle with unequal slopes")).expected("the closed form of each harmonic").absolute(1e-9)
+                    .compare("A", amplitudeA(harmonic.order()), harmonic.currentA());
         }
     }
 

@@ -20,18 +20,23 @@ import org.stillrail.electrical.requirement.VoltageWindow;
 import org.stillrail.electrical.step.Load;
 import org.stillrail.electrical.step.StepRequest;
 import org.stillrail.electrical.step.StepResult;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /** Bulk charge, deviation and window. */
 class StepVerdictsTest {
 
+    private static final Source AREA = Source.fromMemory("derived: area between the ramps of load and inductor");
     private static final PowerStage STAGE = new PowerStage(12, 1.2, 330e-9, 0, 500e3, 1);
 
-    /** LS-05: 20 A, 32.7 MA/s, edge of 100 MA/s, 4.11 uC; derived as the area between two ramps. */
+    /** LS-05: 20 A, 32.7 MA/s, edge of 100 MA/s. */
     @Test
     void chargeIsTheAreaBetweenTheRampsOfLoadAndInductor() {
         LoadStep step = new LoadStep(0, 20, 100e6, 0.05, null);
         ChargeNeed need = ChargeNeed.of(step, STAGE.steepestRiseAPerS(), true);
-        assertThat(need.chargeC()).isCloseTo(4.11111111e-6, within(1e-13));
+        Check.that(Topic.STEP, "Bulk charge that 20 A with an edge of 100 A/us asks for: dI^2 / (2 m) - dI^2 / (2 ks)").source(AREA)
+                .expected("C", 4.111111111111111e-06).relative(1e-9).got(need.chargeC());
         assertThat(need.capacitanceF()).isCloseTo(4.11111111e-6 / 0.05, within(1e-11));
     }
 
@@ -40,9 +45,11 @@ class StepVerdictsTest {
     void needIsThatOfTheSlowerDirection() {
         ChargeNeed need = ChargeNeed.of(STAGE, new LoadStep(0, 20, 1e15, 0.055, null));
         assertThat(need.loading()).isFalse();
-        assertThat(need.capacitanceF()).isCloseTo(1e-3, within(1e-9));
+        Check.that(Topic.STEP, "Capacitance for 55 mV on releasing 20 A at once, 1.2 V, 0.33 uH").source(AREA).expected("F", 1e-3).relative(1e-6)
+                .got(need.capacitanceF());
         ChargeNeed loading = ChargeNeed.of(new LoadStep(0, 20, 1e15, 0.00611111111, null), STAGE.steepestRiseAPerS(), true);
-        assertThat(loading.capacitanceF()).isCloseTo(1e-3, within(1e-9));
+        Check.that(Topic.STEP, "Capacitance for 6.11 mV on loading 20 A at once, 12 V to 1.2 V, 0.33 uH").source(AREA).expected("F", 1e-3).relative(1e-6)
+                .got(loading.capacitanceF());
     }
 
     @Test
