@@ -23,11 +23,15 @@ final class Records {
         synchronized (Records.class) {
             open = new TreeMap<>(Record.IN_ORDER);
         }
-        tests.run();
-        synchronized (Records.class) {
-            List<Record> found = List.copyOf(open.values());
-            open = null;
-            return found;
+        try {
+            tests.run();
+            synchronized (Records.class) {
+                return List.copyOf(open.values());
+            }
+        } finally {
+            synchronized (Records.class) {
+                open = null;
+            }
         }
     }
 }

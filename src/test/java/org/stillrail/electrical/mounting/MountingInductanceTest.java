@@ -32,7 +32,7 @@ class MountingInductanceTest {
     void singleViaInInches() {
         double inch = 0.0254;
         Check.that(Topic.MOUNTING, "Single via of 0.043 inch by 0.020 inch: 5.08 nH/inch h (ln(4 h / d) + 1)")
-                .source(Source.fromMemory("H. Johnson, M. Graham, High-Speed Digital Design, 1993")).expected("H", 5.08e-9 * 0.043 * (Math.log(4 * 0.043 / 0.020) + 1))
+                .source(Source.seenSecondHand("H. Johnson, M. Graham, High-Speed Digital Design, 1993, in its own units")).expected("H", 5.08e-9 * 0.043 * (Math.log(4 * 0.043 / 0.020) + 1))
                 .relative(1e-9).got(ViaInductance.aloneH(0.043 * inch, 0.020 * inch));
     }
 
@@ -40,7 +40,7 @@ class MountingInductanceTest {
     void pairTendsToTheLogarithmFarApart() {
         double inch = 0.0254;
         Check.that(Topic.MOUNTING, "Planes an inch apart between two vias, where the logarithm is 1: mu0 / pi an inch")
-                .source(Source.seenSecondHand("constant of a column in EDN on planes and vias")).expected("H", 10.16e-9).relative(1e-9)
+                .source(Source.seen("H. Johnson, column in EDN: 10.16 nH an inch")).expected("H", 10.16e-9).relative(1e-9)
                 .got(ViaInductance.planeSpreadingH(inch, 0.01 * inch, 0.01 * inch * Math.E / 2));
         Check.that(Topic.MOUNTING, "Pair of vias 1 mm long, 0.3 mm wide, 1 mm apart: mu0 h / pi arcosh(s / d)").source(EVALUATED)
                 .expected("H", 7.495280970109658e-10).relative(1e-9).got(ViaInductance.pairH(1e-3, 0.3e-3, 1e-3));
@@ -53,7 +53,7 @@ class MountingInductanceTest {
     @Test
     void viaToTheGroundOfAMicrostrip() {
         Check.that(Topic.MOUNTING, "Via of 0.5 mm and radius 0.15 mm to the ground of a microstrip")
-                .source(Source.fromMemory("M. E. Goldfarb, R. A. Pucel, IEEE Microwave and Guided Wave Letters 1, 1991; evaluated in Python"))
+                .source(Source.seenSecondHand("M. E. Goldfarb, R. A. Pucel, IEEE Microwave and Guided Wave Letters 1, 1991; evaluated in Python"))
                 .expected("H", 8.028504957619484e-11).relative(1e-9).got(ViaInductance.microstripGroundH(0.5e-3, 0.15e-3));
         assertThatThrownBy(() -> ViaInductance.microstripGroundH(0.1e-3, 0.11e-3)).hasMessageContaining("radiusM");
     }

@@ -12,7 +12,7 @@ import org.stillrail.verification.Topic;
 
 class ThermalResistanceTest {
 
-    private static final Source NOTES = Source.fromMemory("rule of makers' notes, radiation factor over the surface; evaluated by hand");
+    private static final Source NOTES = Source.fromMemory("makers' notes: 1 / (beta S) with beta = 2.3e-3 S^-0.2 W / (K cm^2); evaluated by hand");
 
     /** 10 mm by 16 mm: 5.8119 cm2, 1.6176 mW / (K cm2). */
     @Test
