@@ -30,6 +30,7 @@
 //   bands     [{ from, to, label, kind: "damping" | "quiet" | other }]
 //   points    [{ x*, y*, label* }]                              rings on the paper: an anti-resonance and its Q
 //   notes     ["…"]                                             sentences under the chart
+//   where     where it is seen ("at the load"), put behind the figcaption
 //   empty     what stands there when series is empty
 //   file      name of the CSV file without its ending (the figure's id)
 //
@@ -62,6 +63,13 @@
     made.className = className;
     parent.append(made);
     return made;
+  }
+
+  // Behind the title of a figure: where what it shows is seen, or nothing.
+  function sayWhere(figure, where) {
+    const caption = figure.querySelector(':scope > figcaption');
+    const said = caption.querySelector(':scope > .where') || element('span', 'where', caption);
+    said.textContent = where ? ', ' + where : '';
   }
 
   // The text that the server wrote for a figure, wherever a swap has put it.
@@ -180,6 +188,7 @@
         throw new Error('x, y and series are needed');
       }
       this.data = data;
+      sayWhere(this.figure, data.where);
       const hidden = hiddenKeys.get(this.id) || new Map();
       this.dropped = 0;
       this.shown = data.series.map((series) => {
@@ -521,6 +530,7 @@
     scan, focus, announce, textOf,
     view: (id) => views.get(id),
     // Other pictures on the page (ribbon, ruler) are read in the same pass.
+    sayWhere,
     join: (listener) => listeners.push(listener),
   };
 

@@ -9,6 +9,7 @@
 //   spans*    [{ from*, to*, branch*, label, technology }]      the carrier, in order of frequency
 //   gaps      [{ from*, to*, label }]                           |Z| exceeds its limit: the ribbon is broken open
 //   knots     [{ at*, a*, b*, labelA, labelB, q }]              two branches ring against each other
+//   where     whose current it is, put behind the figcaption
 //   brackets  [{ label*, from*, to* }]                          holds the charge, calms the loop, swallows the switching
 (() => {
   'use strict';
@@ -265,6 +266,7 @@
       ribbon.text = text;
       try {
         ribbon.data = { spans: [], ...JSON.parse(text || '{}') };
+        charts.sayWhere(ribbon.figure, ribbon.data.where);
       } catch (error) {
         ribbon.data = { spans: [], summary: 'The numbers of this ribbon could not be read.' };
       }

@@ -3,6 +3,7 @@ package org.stillrail.bank;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleBiFunction;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.capacitor.ValidRange;
 import org.stillrail.electrical.converter.LoopResult;
 import org.stillrail.electrical.curve.Curve;
@@ -42,11 +43,25 @@ final class BankCharts {
         return "b" + branch;
     }
 
+    /** Null at one node. */
+    private String atLoad() {
+        return evaluation.input().distance() == null ? null : Node.LOAD.label();
+    }
+
+    private String sensed() {
+        return evaluation.input().distance() == null ? null : "sensed " + evaluation.input().distance().sense().label();
+    }
+
     ChartData impedance() {
         List<Point> rings = evaluation.ribbon().rings().stream()
                 .map(ring -> new Point(ring.frequencyHz(), ring.magnitudeOhm(), "rings, Q " + Quantity.format(ring.qualityFactor(), "", 2)))
                 .toList();
-        return overFrequency("|Z| of the bank and of each branch", Axis.log("|Z|", "\u03a9"), Curve::magnitude, rings, quietLimit());
+        List<Series> more = new ArrayList<>(quietLimit());
+        if (evaluation.fromConverter() != null) {
+            Curve transfer = evaluation.fromConverter().bank();
+            more.add(Series.of("from-converter", "converter to load", "reference", transfer.grid().toArray(), transfer.magnitudes()));
+        }
+        return overFrequency("|Z| of the bank and of each branch", Axis.log("|Z|", "\u03a9"), Curve::magnitude, rings, more);
     }
 
     ChartData resistance() {
@@ -60,8 +75,8 @@ final class BankCharts {
             Curve share = evaluation.curves().shares().get(k);
             series.add(branch(k, share, (curve, i) -> 100 * curve.magnitude(i)));
         }
-        return new ChartData("Share of the current in each branch; more than 100 % where current circulates", Axis.FREQUENCY,
-                Axis.linear("|I branch / I total|", "%"), series, marks(), bands());
+        return new ChartData("Share of the current " + (atLoad() == null ? "" : "that the load draws ") + "in each branch; more than 100 % where current circulates", Axis.FREQUENCY,
+                Axis.linear("|I branch / I total|", "%"), series, marks(), bands()).at(atLoad() == null ? null : "of what the load draws");
     }
 
     /** Null where the converter's current is not modelled. */
@@ -77,9 +92,12 @@ final class BankCharts {
         series.add(wave("from-c", "by C", "branch", ripple.fromCapacitance()));
         series.add(wave("from-esr", "by ESR", "branch", ripple.fromResistance()));
         series.add(wave("from-esl", "by ESL", "branch", ripple.fromInductance()));
+        if (evaluation.rippleAtConverter() != null) {
+            series.add(wave("at-converter", "at the converter", "reference", evaluation.rippleAtConverter().voltage()));
+        }
         series.add(wave("ripple", "ripple", "bank", ripple.voltage()));
         return new ChartData("Ripple voltage over one switching period and what C, ESR and ESL make of it", Axis.TIME,
-                Axis.linear("Voltage", "V"), series, List.of(), List.of());
+                Axis.linear("Voltage", "V"), series, List.of(), List.of()).at(atLoad());
     }
 
     /** Null where no load step is asked or it cannot be had. */
@@ -103,20 +121,20 @@ final class BankCharts {
         series.add(Series.of("allowed-below", "allowed", "limit", whole, new double[] {-asked.allowedDeviationV(), -asked.allowedDeviationV()}));
         series.add(Series.of("allowed-above", "allowed", "limit", whole, new double[] {asked.allowedDeviationV(), asked.allowedDeviationV()}));
         return new ChartData("Deviation of the output after the load step and after its release", Axis.TIME, Axis.linear("Deviation", "V"),
-                series, List.of(), List.of());
+                series, List.of(), List.of()).at(atLoad());
     }
 
     /** Null where the loop cannot be had, as for the next two. */
     ChartData gain() {
         LoopResult loop = evaluation.loop();
         return loop == null ? null : new ChartData("Gain of the loop", Axis.FREQUENCY, Axis.linear("|T|", "dB"),
-                List.of(Series.of("gain", "loop gain", "bank", loop.grid().toArray(), loop.gainDb())), marks(), bands());
+                List.of(Series.of("gain", "loop gain", "bank", loop.grid().toArray(), loop.gainDb())), marks(), bands()).at(sensed());
     }
 
     ChartData phase() {
         LoopResult loop = evaluation.loop();
         return loop == null ? null : new ChartData("Phase of the loop", Axis.FREQUENCY, Axis.linear("Phase of T", "\u00b0"),
-                List.of(Series.of("gain", "loop phase", "bank", loop.grid().toArray(), loop.phaseDeg())), marks(), bands());
+                List.of(Series.of("gain", "loop phase", "bank", loop.grid().toArray(), loop.phaseDeg())), marks(), bands()).at(sensed());
     }
 
     /** Output impedance: the bank alone, with the inductor, with the loop closed. */
@@ -132,7 +150,7 @@ final class BankCharts {
                 List.of(Series.of("alone", "bank alone", "reference", bank.grid().toArray(), bank.magnitudes()),
                         Series.of("open", "loop open", "branch", hz, loop.openImpedanceOhm()),
                         Series.of("sensitivity", "loop closed", "bank", hz, loop.closedImpedanceOhm())),
-                marks(), bands());
+                marks(), bands()).at(atLoad());
     }
 
     private static Series wave(String key, String label, String role, Waveform wave) {
@@ -152,7 +170,7 @@ final class BankCharts {
         Curve bank = evaluation.curves().bank();
         series.add(Series.of("bank", "bank", "bank", bank.grid().toArray(), values(bank, value)));
         series.addAll(limits);
-        return new ChartData(summary, Axis.FREQUENCY, y, series, marks(), bands(), points, List.of());
+        return new ChartData(summary, Axis.FREQUENCY, y, series, marks(), bands(), points, List.of()).at(atLoad());
     }
 
     /** The mask of the quiet band, from harmonic to harmonic. */

@@ -43,7 +43,7 @@ class BankDemo implements DemoChapter {
         Bank bank = null;
         for (DemoStory.DemoRevision revision : demo.revisions()) {
             List<BranchDocument> branches = revision.branches().stream().map(this::branch).toList();
-            BankDocument document = new BankDocument(rail.revision().id(), null, branches, revision.note());
+            BankDocument document = new BankDocument(rail.revision().id(), null, branches, revision.note(), revision.distance());
             CurrentPerson author = DemoStory.person(team, revision.author());
             if (bank == null) {
                 bank = banks.insert(rail.id(), demo.name(), document, author, DemoStory.at(revision.madeOn()));
@@ -56,6 +56,7 @@ class BankDemo implements DemoChapter {
 
     private BranchDocument branch(DemoStory.DemoBranch demo) {
         Part part = library.find(demo.partNumber()).orElseThrow(() -> new IllegalStateException("No part " + demo.partNumber()));
-        return new BranchDocument(demo.label(), demo.count(), part.id(), part.revision().id(), null, demo.mounting(), demo.shared());
+        return new BranchDocument(demo.label(), demo.count(), part.id(), part.revision().id(), null, demo.mounting(), demo.shared())
+                .placed(demo.node(), demo.geometry() == null ? null : MountingOrigin.estimated(demo.geometry()));
     }
 }

@@ -2,6 +2,7 @@ package org.stillrail.bank;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.stillrail.electrical.evaluation.BranchInput;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.EvaluationFigures;
@@ -23,7 +24,11 @@ record BankDifferences(List<String> branches, List<VerdictTurn> verdicts, List<F
                 EvaluationFigures.of(before), EvaluationFigures.of(after), SAME).stream()
                 .filter(difference -> !difference.name().matches(".* (outcome|limit|value|corner)|extremum .*|limits .*"))
                 .toList();
-        return new BankDifferences(branches(before.input().branches(), after.input().branches()), VerdictTurn.between(before, after), figures);
+        List<String> sentences = new ArrayList<>(branches(before.input().branches(), after.input().branches()));
+        if (!Objects.equals(before.input().distance(), after.input().distance())) {
+            sentences.add("Between converter and load lay " + Places.distance(before.input().distance()) + ", now lies " + Places.distance(after.input().distance()) + ".");
+        }
+        return new BankDifferences(sentences, VerdictTurn.between(before, after), figures);
     }
 
     /** Branches are recognised by their name; what has another name is gone and new. */
@@ -44,6 +49,11 @@ record BankDifferences(List<String> branches, List<VerdictTurn> verdicts, List<F
             }
             if (!old.mounting().equals(branch.mounting()) || !old.shared().equals(branch.shared())) {
                 sentences.add("The mounting or shared path of branch '" + branch.label() + "' is another one.");
+            } else if (!Objects.equals(old.mountingSource(), branch.mountingSource())) {
+                sentences.add("The mounting of branch '" + branch.label() + "' is now " + (branch.mountingSource() == null ? "typed" : branch.mountingSource()) + ".");
+            }
+            if (old.node() != branch.node() && branch.node() != null && old.node() != null) {
+                sentences.add("Branch '" + branch.label() + "' stood " + old.node().label() + " and stands " + branch.node().label() + ".");
             }
         }
         left.forEach(gone -> sentences.add("Branch '" + gone.label() + "' is gone: it was " + words(gone) + "."));

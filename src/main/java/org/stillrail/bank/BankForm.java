@@ -3,6 +3,8 @@ package org.stillrail.bank;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import org.stillrail.electrical.bank.Distance;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.requirement.ControlFigures;
@@ -61,11 +63,12 @@ final class BankForm {
         for (int i : indices(form)) {
             branches.add(branch("b" + i + ".", "Branch " + (branches.size() + 1) + ": "));
         }
+        Distance distance = DistanceForm.read(form);
         if (branches.isEmpty()) {
             form.errors().add("", "A bank needs at least one branch.");
         }
         String note = form.text("note", "Note", false);
-        return form.errors().none() ? new BankDocument(railRevisionId, scratch, branches, note) : null;
+        return form.errors().none() ? new BankDocument(railRevisionId, scratch, branches, note, distance) : null;
     }
 
     private BranchDocument branch(String b, String who) {
@@ -73,17 +76,19 @@ final class BankForm {
         Integer count = form.whole(b + "count", who + "count", 1, MOST_PARTS, true);
         SeriesPath mounting = path(b + "mounting", who + "mounting");
         SeriesPath shared = path(b + "shared", who + "shared path");
+        Node node = DistanceForm.node(form, b, who);
+        MountingOrigin origin = new MountingForm(form, b, who).read(mounting, library);
         if (INLINE.equals(form.get(b + "part"))) {
             Double c = form.positive(b + "capacitance", who + "capacitance", "F", true);
             Double r = form.notNegative(b + "resistance", who + "ESR", "ohm", true);
             Double l = form.notNegative(b + "inductance", who + "ESL", "H", true);
             return label == null || count == null || c == null || r == null || l == null ? null
-                    : new BranchDocument(label, count, null, null, new SeriesRlc(c, r, l), mounting, shared);
+                    : new BranchDocument(label, count, null, null, new SeriesRlc(c, r, l), mounting, shared).placed(node, origin);
         }
         Part part = form.read(b + "part", who + "part", true, text -> library.find(UUID.fromString(text))
                 .orElseThrow(() -> new IllegalArgumentException(who + "the library has no such part")));
         return label == null || count == null || part == null ? null
-                : new BranchDocument(label, count, part.id(), part.revision().id(), null, mounting, shared);
+                : new BranchDocument(label, count, part.id(), part.revision().id(), null, mounting, shared).placed(node, origin);
     }
 
     private SeriesPath path(String name, String label) {
@@ -126,6 +131,7 @@ final class BankForm {
                     .with("crossover", Quantity.entry(scratch.converter().control().crossoverHz(), "Hz"))
                     .with("phaseMargin", Quantity.entry(scratch.converter().control().phaseMarginDeg(), "deg"));
         }
+        DistanceForm.fill(form, document);
         for (int i = 0; i < document.branches().size(); i++) {
             fillBranch(form, "b" + i + ".", document.branches().get(i));
         }
@@ -156,6 +162,8 @@ final class BankForm {
                 .with(b + "mountingL", entry(branch.mounting().inductanceH(), "H"))
                 .with(b + "sharedR", entry(branch.shared().resistanceOhm(), "ohm"))
                 .with(b + "sharedL", entry(branch.shared().inductanceH(), "H"));
+        DistanceForm.fillNode(form, b, branch);
+        new MountingForm(form, b, "").fill(branch.mountingOrigin());
         if (branch.inline() == null) {
             form.with(b + "part", branch.partId().toString());
         } else {

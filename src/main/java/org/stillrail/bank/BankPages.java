@@ -1,5 +1,6 @@
 package org.stillrail.bank;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -66,8 +67,27 @@ class BankPages {
         model.addAttribute("parts", parts);
         model.addAttribute("mostOffered", MOST_OFFERED);
         model.addAttribute("moreParts", offered.size() > MOST_OFFERED);
-        model.addAttribute("indices", BankForm.indices(form));
+        places(form, model);
         form(form, model);
+    }
+
+    /** What the cards say of mounting and distance. */
+    void places(Form form, Model model) {
+        List<Integer> indices = BankForm.indices(form);
+        DistanceForm.placeAll(form, indices);
+        model.addAttribute("indices", indices);
+        model.addAttribute("paths", DistanceForm.paths());
+        model.addAttribute("nodes", DistanceForm.nodes());
+        model.addAttribute("mountings", MountingForm.origins());
+        model.addAttribute("shorts", library.shortedFixtures());
+        Map<Integer, MountingForm.Offer> offers = new HashMap<>();
+        for (int i : indices) {
+            MountingForm.Offer offer = new MountingForm(form, "b" + i + ".", "Branch " + (indices.indexOf(i) + 1) + ": ").offer(library);
+            if (offer != null) {
+                offers.put(i, offer);
+            }
+        }
+        model.addAttribute("offers", offers);
     }
 
     private static Set<UUID> chosen(Form form) {

@@ -34,7 +34,7 @@ class BankPreviewController {
             response.setHeader("HX-Trigger-After-Settle", "bank-previewed");
         }
         pages.form(form, model);
-        model.addAttribute("indices", BankForm.indices(form));
+        pages.places(form, model);
         return "bank/preview";
     }
 
@@ -51,17 +51,31 @@ class BankPreviewController {
         return "bank/judgement";
     }
 
-    /** The cards with one branch more, one less, or with a library part's label after it was chosen. */
+    /**
+     * The cards with one branch more, one less, or with a library part's label after it was chosen; with a mounting taken over, or with
+     * nodes after a path was chosen.
+     */
     @PostMapping("/banks/cards")
     String cards(
             @RequestParam MultiValueMap<String, String> parameters, @RequestParam(required = false) Integer remove,
-            @RequestParam(required = false) String add, Model model, HttpServletResponse response) {
+            @RequestParam(required = false) String add, @RequestParam(required = false) Integer take,
+            @RequestParam(required = false) String pathChosen, Model model, HttpServletResponse response) {
         Form form = Form.of(parameters);
         if (add != null) {
             BankForm.addBranch(form);
         }
         if (remove != null) {
             form = BankForm.withoutBranch(form, remove);
+        }
+        if (pathChosen != null) {
+            DistanceForm.choose(form, BankForm.indices(form));
+        }
+        for (int i : BankForm.indices(form)) {
+            MountingForm mounting = new MountingForm(form, "b" + i + ".", "Branch " + (BankForm.indices(form).indexOf(i) + 1) + ": ");
+            mounting.choose();
+            if (take != null && take == i) {
+                mounting.take(library);
+            }
         }
         pages.cards(form, model);
         response.setHeader("HX-Trigger-After-Swap", "bank-changed");

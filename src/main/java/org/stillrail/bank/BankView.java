@@ -5,6 +5,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import org.stillrail.electrical.bank.BranchEffect;
 import org.stillrail.electrical.bank.FigureEffect;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.evaluation.BranchInput;
 import org.stillrail.electrical.evaluation.Claim;
 import org.stillrail.electrical.evaluation.Corner;
@@ -52,7 +53,7 @@ record BankView(
 
     /** What is known of one branch under this converter. */
     record BranchFacts(
-            String label, int count, String source, String samples, String capacitance, String resistance, String atCrossover, String atSwitching,
+            String label, int count, String source, String samples, String mounting, String node, String capacitance, String resistance, String atCrossover, String atSwitching,
             String current, String heat) {
     }
 
@@ -78,9 +79,10 @@ record BankView(
     }
 
     private static List<ReadingLine> readings(Evaluation evaluation) {
+        String where = evaluation.input().distance() == null ? "" : ", " + Node.LOAD.label();
         return List.of(
-                reading("crossover", evaluation.atCrossover(), evaluation.input().branches()),
-                reading("switching", evaluation.atSwitching(), evaluation.input().branches()));
+                reading("crossover" + where, evaluation.atCrossover(), evaluation.input().branches()),
+                reading("switching" + where, evaluation.atSwitching(), evaluation.input().branches()));
     }
 
     private static ReadingLine reading(String name, Reading at, List<BranchInput> branches) {
@@ -112,12 +114,20 @@ record BankView(
             Integer samples = branch.evidence().samples();
             facts.add(new BranchFacts(branch.label(), branch.count(), branch.source(),
                     samples == null ? "none measured" : samples == 1 ? "one measured" : samples + " measured",
+                    Places.mounting(branch), evaluation.input().distance() == null ? null : branch.node().label(),
                     capacitance(evaluation, k), resistance(evaluation, k),
-                    percent(evaluation.atCrossover().shares().get(k)), percent(evaluation.atSwitching().shares().get(k)),
+                    share(evaluation, evaluation.atCrossover(), k), share(evaluation, evaluation.atSwitching(), k),
                     ripple == null ? "not modelled" : Quantity.format(ripple.perPartRmsA(), "A") + " rms",
                     ripple == null ? "not modelled" : Quantity.format(ripple.perPartDissipationW(), "W")));
         }
         return facts;
+    }
+
+    /** At two nodes of either current that may enter. */
+    private static String share(Evaluation evaluation, Reading at, int branch) {
+        String share = percent(at.shares().get(branch));
+        return evaluation.input().distance() == null ? share : share + " of the load's current, "
+                + percent(evaluation.shown().bank().response(Node.CONVERTER, Node.LOAD).share(branch, at.frequencyHz())) + " of the converter's";
     }
 
     /** What is left of one part's capacitance at the shown corner, and the least and most over all corners. */

@@ -3,7 +3,11 @@ package org.stillrail.bank;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
+import java.util.stream.IntStream;
+import org.stillrail.electrical.bank.BankResponse;
 import org.stillrail.electrical.bank.CarrierRibbon;
+import org.stillrail.electrical.bank.Distance;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.evaluation.BranchInput;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.IdleBranch;
@@ -21,8 +25,23 @@ final class BankWords {
         this.branches = evaluation.input().branches();
     }
 
-    /** The bank as a phrase: how many of what, beside what. */
+    /** The bank as a phrase: how many of what, beside what; at two nodes what stands where and what lies between. */
     String phrase() {
+        Distance distance = evaluation.input().distance();
+        if (distance == null) {
+            return phrase(branches);
+        }
+        List<String> places = new ArrayList<>();
+        for (Node node : Node.values()) {
+            List<BranchInput> there = branches.stream().filter(branch -> branch.node() == node).toList();
+            String fixed = node == Node.LOAD && distance.load() != null ? Quantity.format(distance.load().capacitanceF(), "F", 3) + " of its own" : "";
+            String what = phrase(there) + (there.isEmpty() || fixed.isEmpty() ? "" : ", beside ") + fixed;
+            places.add(node.label() + " " + (what.isEmpty() ? "nothing" : what));
+        }
+        return places.get(0) + "; beyond " + Places.path(distance.path()) + ", " + places.get(1);
+    }
+
+    private static String phrase(List<BranchInput> branches) {
         StringJoiner phrase = new StringJoiner(", beside ");
         for (BranchInput branch : branches) {
             String what = branch.partNumber() == null ? branch.label() : branch.partNumber();
@@ -37,10 +56,17 @@ final class BankWords {
         if (evaluation.ripple() == null) {
             return "The ripple of this kind of converter is not modelled.";
         }
-        return "Ripple is " + Quantity.format(evaluation.ripple().peakToPeakV(), "V", 3) + " peak to peak. At the switching frequency of "
-                + Quantity.format(f.switchingHz(), "Hz", 3) + " the current goes through " + strongest(evaluation.atSwitching().shares())
-                + "; at the crossover of " + Quantity.format(f.crossoverHz(), "Hz", 3) + " through "
+        boolean two = evaluation.rippleAtConverter() != null;
+        return "Ripple " + (two ? "at the load " : "") + "is " + Quantity.format(evaluation.ripple().peakToPeakV(), "V", 3) + " peak to peak"
+                + (two ? ", " + Quantity.format(evaluation.rippleAtConverter().peakToPeakV(), "V", 3) + " at the converter" : "")
+                + ". At the switching frequency of " + Quantity.format(f.switchingHz(), "Hz", 3) + (two ? " the converter's" : " the") + " current goes through "
+                + strongest(sharesOfConverter(f.switchingHz())) + "; at the crossover of " + Quantity.format(f.crossoverHz(), "Hz", 3) + (two ? " the load's through " : " through ")
                 + strongest(evaluation.atCrossover().shares()) + ".";
+    }
+
+    private List<Double> sharesOfConverter(double hz) {
+        BankResponse response = evaluation.shown().bank().response(Node.CONVERTER, Node.LOAD);
+        return IntStream.range(0, branches.size()).mapToObj(k -> response.share(k, hz)).toList();
     }
 
     List<String> reasons() {

@@ -60,6 +60,10 @@ public record BranchDocument(
         return new BranchDocument(label, count, partId, partRevisionId, inline, mounting, shared, node, mountingOrigin, newAlternates, newUnfitted);
     }
 
+    BranchDocument placed(Node newNode, MountingOrigin newOrigin) {
+        return new BranchDocument(label, count, partId, partRevisionId, inline, mounting, shared, newNode, newOrigin, alternates, unfitted);
+    }
+
     public BranchDocument withMounting(SeriesPath newMounting, MountingOrigin newOrigin) {
         return new BranchDocument(label, count, partId, partRevisionId, inline, newMounting, shared, node, newOrigin, alternates,
                 unfitted);

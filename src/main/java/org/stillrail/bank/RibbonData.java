@@ -9,8 +9,9 @@ import org.stillrail.electrical.evaluation.BranchInput;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.QuietHarmonic;
 
-/** The carrier ribbon as the browser's module reads it. */
-record RibbonData(String summary, double from, double to, List<Span> spans, List<Gap> gaps, List<Knot> knots, List<Bracket> brackets) {
+/** The carrier ribbon as the browser's module reads it. @param where behind its title, null at one node */
+record RibbonData(String summary, double from, double to, List<Span> spans, List<Gap> gaps, List<Knot> knots, List<Bracket> brackets,
+        String where) {
 
     private static final double HALF_A_HARMONIC = 0.5;
 
@@ -40,8 +41,9 @@ record RibbonData(String summary, double from, double to, List<Span> spans, List
                 branches.get(ring.inductiveBranch()).label(), branches.get(ring.capacitiveBranch()).label(), ring.qualityFactor())).toList();
         List<Bracket> brackets = evaluation.brackets().stream()
                 .map(bracket -> new Bracket(bracket.task().label(), bracket.fromHz(), bracket.toHz())).toList();
-        return new RibbonData("Which branch carries most of the current at each frequency", grid.startHz(), grid.stopHz(), spans,
-                gaps(evaluation.quiet()), knots, brackets);
+        boolean two = evaluation.input().distance() != null;
+        return new RibbonData("Which branch carries most of the current " + (two ? "that the load draws " : "") + "at each frequency", grid.startHz(), grid.stopHz(), spans,
+                gaps(evaluation.quiet()), knots, brackets, two ? "of what the load draws" : null);
     }
 
     /** Broken open round every harmonic where |Z| exceeds its limit; neighbours run together. */

@@ -3,7 +3,9 @@ package org.stillrail.library;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.OffsetDateTime;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -49,6 +51,14 @@ class FixtureSweeps {
 
     List<FixtureSweep> all() {
         return jdbc.sql("select * from fixture_sweep order by name").query(FixtureSweeps::map).list();
+    }
+
+    /** Names of those with this standard, by identity, in the order of the names. */
+    Map<UUID, String> names(FixtureSweep.Standard standard) {
+        Map<UUID, String> names = new LinkedHashMap<>();
+        jdbc.sql("select id, name from fixture_sweep where standard = :standard order by name").param("standard", standard.name())
+                .query((row, index) -> names.put(row.getObject("id", UUID.class), row.getString("name"))).list();
+        return names;
     }
 
     Optional<FixtureSweep> find(UUID id) {

@@ -205,6 +205,16 @@ public class Library {
         return sweep;
     }
 
+    /** Names of the stored fixture sweeps with a short, by identity. */
+    public Map<UUID, String> shortedFixtures() {
+        return fixtures.names(FixtureSweep.Standard.SHORT);
+    }
+
+    public Optional<ShortedFixture> shortedFixture(UUID id) {
+        return fixtures.find(id).filter(fixture -> fixture.standard() == FixtureSweep.Standard.SHORT)
+                .map(fixture -> new ShortedFixture(fixture.id(), fixture.name(), fixture.document().impedance()));
+    }
+
     /** Keeps a sweep of a fixture with its raw bytes. @return false where the name is taken */
     @PreAuthorize(May.IMPORT_SWEEP)
     @Transactional

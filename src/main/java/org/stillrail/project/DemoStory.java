@@ -7,7 +7,10 @@ import java.util.List;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.DemoFiles;
 import org.stillrail.account.DemoTeam;
+import org.stillrail.electrical.bank.Distance;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.bank.SeriesPath;
+import org.stillrail.electrical.mounting.MountingGeometry;
 import org.stillrail.electrical.requirement.RailFigures;
 
 /** The demo's projects as its file tells them; the rooms above take their own chapters from it. */
@@ -26,11 +29,17 @@ public record DemoStory(String about, String currency, List<DemoProject> project
     public record DemoBank(String name, String lesson, List<DemoRevision> revisions) {
     }
 
+    /** @param distance null for a bank at one node */
     public record DemoRevision(
-            int number, String author, LocalDate madeOn, String note, List<DemoBranch> branches, String state, List<DemoEvent> history) {
+            int number, String author, LocalDate madeOn, String note, List<DemoBranch> branches, String state, List<DemoEvent> history, Distance distance) {
     }
 
-    public record DemoBranch(String label, int count, String partNumber, SeriesPath mounting, SeriesPath shared) {
+    /**
+     * @param node     null in a bank at one node
+     * @param geometry that the mounting is estimated from, null where it is typed
+     */
+    public record DemoBranch(
+            String label, int count, String partNumber, SeriesPath mounting, SeriesPath shared, Node node, MountingGeometry geometry) {
     }
 
     /** @param event SUBMITTED, RETURNED, APPROVED, SUPERSEDED or RECALLED */

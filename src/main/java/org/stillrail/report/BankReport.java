@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.stillrail.bank.Bank;
+import org.stillrail.bank.Places;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.requirement.Outcome;
@@ -36,20 +37,26 @@ record BankReport(
         }
     }
 
+    /** Where the branches stand and how they are mounted. */
+    public List<String> places() {
+        return Places.sentences(evaluation.input());
+    }
+
     static List<VerdictLine> verdicts(Evaluation evaluation) {
         return evaluation.verdicts().stream().filter(verdict -> verdict.outcome() != Outcome.NOT_ASKED).map(VerdictLine::of).toList();
     }
 
     static List<String> charts(Evaluation evaluation) {
         List<String> charts = new ArrayList<>();
-        charts.add(ReportChart.logLog("Magnitude of the impedance", "Frequency (Hz)", "|Z| (\u03a9)", lines(evaluation, false)));
-        charts.add(ReportChart.logLog("Equivalent series resistance, Re Z", "Frequency (Hz)", "Re Z (\u03a9)", lines(evaluation, true)));
+        String where = evaluation.input().distance() == null ? "" : ", at the load";
+        charts.add(ReportChart.logLog("Magnitude of the impedance" + where, "Frequency (Hz)", "|Z| (\u03a9)", lines(evaluation, false)));
+        charts.add(ReportChart.logLog("Equivalent series resistance, Re Z" + where, "Frequency (Hz)", "Re Z (\u03a9)", lines(evaluation, true)));
         if (evaluation.ripple() != null) {
-            charts.add(ReportChart.linear("Ripple over one switching period", "Time (s)", "Voltage (V)", List.of(new ReportChart.Line(
+            charts.add(ReportChart.linear("Ripple over one switching period" + where, "Time (s)", "Voltage (V)", List.of(new ReportChart.Line(
                     "ripple", evaluation.ripple().voltage().timesS(), evaluation.ripple().voltage().voltagesV()))));
         }
         if (evaluation.steps() != null) {
-            charts.add(ReportChart.linear("Load step and release", "Time (s)", "Deviation (V)", List.of(
+            charts.add(ReportChart.linear("Load step and release" + where, "Time (s)", "Deviation (V)", List.of(
                     new ReportChart.Line("step", evaluation.steps().step().timeS(), evaluation.steps().step().deviationV()),
                     new ReportChart.Line("release", evaluation.steps().release().timeS(), evaluation.steps().release().deviationV()))));
         }

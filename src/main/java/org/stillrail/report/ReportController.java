@@ -20,6 +20,7 @@ import org.stillrail.account.May;
 import org.stillrail.bank.Bank;
 import org.stillrail.bank.BankInputs;
 import org.stillrail.bank.Banks;
+import org.stillrail.bank.Places;
 import org.stillrail.bank.RecordedInput;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.EvaluationRefusedException;
@@ -77,6 +78,7 @@ class ReportController {
     private static List<String> comments(Bank bank, RecordedInput recorded) {
         List<String> comments = recorded.comments(bank);
         comments.add("Calculated at the nominal corner");
+        comments.addAll(Places.sentences(recorded.input()));
         return comments;
     }
 

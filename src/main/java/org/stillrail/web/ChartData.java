@@ -14,10 +14,11 @@ import org.stillrail.document.CanonicalJson;
  * @param bands   shaded ranges
  * @param points  ringed places with a label, such as an anti-resonance
  * @param notes   sentences under the chart
+ * @param where   where it is seen, said behind the title of its figure; null where there is only one place
  */
 public record ChartData(
         String summary, Axis x, Axis y, List<Double> xs, List<Series> series, List<Mark> marks, List<Band> bands, List<Point> points,
-        List<String> notes) {
+        List<String> notes, String where) {
 
     private static final int DIGITS = 6;
 
@@ -35,12 +36,17 @@ public record ChartData(
     }
 
     public ChartData(String summary, Axis x, Axis y, List<Series> series, List<Mark> marks, List<Band> bands) {
-        this(summary, x, y, null, series, marks, bands, List.of(), List.of());
+        this(summary, x, y, null, series, marks, bands, List.of(), List.of(), null);
     }
 
     public ChartData(
             String summary, Axis x, Axis y, List<Series> series, List<Mark> marks, List<Band> bands, List<Point> points, List<String> notes) {
-        this(summary, x, y, null, series, marks, bands, points, notes);
+        this(summary, x, y, null, series, marks, bands, points, notes, null);
+    }
+
+    /** @param place null for the only one */
+    public ChartData at(String place) {
+        return new ChartData(summary, x, y, xs, series, marks, bands, points, notes, place);
     }
 
     /** @param scale log or linear */

@@ -33,7 +33,7 @@ class DemoBanksTest {
                     ripple(rail, rail.input().maximumV(), revision)) / limit);
         });
 
-        assertThat(share).hasSize(14);
+        assertThat(share).hasSize(15);
         share.forEach((bank, part) -> {
             if (TOO_MUCH_RIPPLE.contains(bank)) {
                 assertThat(part).as(bank).isGreaterThan(1.5);

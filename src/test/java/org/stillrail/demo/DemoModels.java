@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.bank.Distance;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.DatasheetModel;
 import org.stillrail.electrical.capacitor.ImpedanceModel;
@@ -43,13 +45,15 @@ final class DemoModels {
     }
 
     Bank bank(JsonNode revision) {
-        return new Bank(revision.get("branches").valueStream().map(this::branch).toList());
+        return new Bank(revision.get("branches").valueStream().map(this::branch).toList(),
+                revision.has("distance") ? DemoFile.as(revision.get("distance"), Distance.class) : null);
     }
 
     private Branch branch(JsonNode branch) {
         return new Branch(branch.get("label").stringValue(), branch.get("count").intValue(),
                 models.get(branch.get("partNumber").stringValue()),
-                DemoFile.as(branch.get("mounting"), SeriesPath.class), DemoFile.as(branch.get("shared"), SeriesPath.class));
+                DemoFile.as(branch.get("mounting"), SeriesPath.class), DemoFile.as(branch.get("shared"), SeriesPath.class),
+                branch.has("node") ? Node.valueOf(branch.get("node").stringValue()) : null);
     }
 
     private static ImpedanceModel measured(String file) {

@@ -16,7 +16,7 @@ import org.stillrail.electrical.capacitor.Require;
 public record MountingGeometry(
         double heightM, double landLengthM, double landWidthM, int viaPairs, double viaDiameterM, double viaSpacingM, Double copperM) {
 
-    private static final int MOST_PAIRS = 32;
+    public static final int MOST_PAIRS = 32;
 
     public MountingGeometry {
         Require.positive("heightM", heightM);
