@@ -43,9 +43,9 @@ class OptionLineTest {
 
     @Test
     void onReferencePerPortMayCloseTheLine() {
-        Check.that(Topic.FILES, "Option line # S GHz RI R 0.1 75.0 of version 1.1").source(SPECIFICATION).expected("GHz, S, RI, R 0.1 75.0")
+        Check.that(Topic.FILES, "Option line of version 1.1 with a reference for each of two ports").source(SPECIFICATION).expected("GHz, S, RI, R 0.1 75.0")
                 .gotText(words("# S GHz RI R 0.1 75.0"));
-        Check.that(Topic.FILES, "Option line # GHz S MA R 0.01 0.01 50.0 50.0 of version 1.1").source(SPECIFICATION)
+        Check.that(Topic.FILES, "Option line of version 1.1 with a reference for each of four ports").source(SPECIFICATION)
                 .expected("GHz, S, MA, R 0.01 0.01 50.0 50.0").gotText(words("# GHz S MA R 0.01 0.01 50.0 50.0"));
     }
 

@@ -31,9 +31,14 @@ public final class Check {
         this.subject = subject;
     }
 
-    /** Begins a check. @param subject what is checked, in one phrase that stands for itself, unique within its test class */
+    /**
+     * Begins a check.
+     *
+     * @param subject what is checked, in one phrase that stands for itself, unique within its test class; numbers in it that stand
+     *                there as Java prints them are shortened
+     */
     public static Check that(Topic topic, String subject) {
-        return new Check(topic, subject);
+        return new Check(topic, Figures.shortened(subject));
     }
 
     public Check source(Source from) {

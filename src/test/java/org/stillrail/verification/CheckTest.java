@@ -60,6 +60,12 @@ class CheckTest {
     }
 
     @Test
+    void numbersOfASubjectAreShortened() {
+        assertThat(Figures.shortened("5.0 V, 1.0E7 A/s, 2.2E-5 F, 0.05, 10.05, version 2.1, E24"))
+                .isEqualTo("5 V, 1e7 A/s, 2.2e-5 F, 0.05, 10.05, version 2.1, E24");
+    }
+
+    @Test
     void aDocumentIsComparedByAllButWhatWasGot() {
         Record record = new Record(Topic.LOOP, "ATest", "|T| at 1 kHz", BY_HAND, "2", "2.01", "1 %", 0.5);
         Set<String> claims = VerificationDocument.claims(VerificationDocument.of(List.of(record)));

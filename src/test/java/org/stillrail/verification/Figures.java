@@ -3,14 +3,21 @@ package org.stillrail.verification;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Arrays;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Numbers of the document: six figures at most, so that another JDK's last digit does not change it. */
 final class Figures {
 
     private static final int LONGEST_LIST = 8;
+    private static final Pattern JAVA_DOUBLE = Pattern.compile("(?<![\\d.])\\d+\\.(\\d+E-?\\d+|0(?![\\d.]))");
 
     private Figures() {
+    }
+
+    /** A sentence with 1.0 and 2.0E7 in it as 1 and 2e7. */
+    static String shortened(String text) {
+        return JAVA_DOUBLE.matcher(text).replaceAll(number -> words(Double.parseDouble(number.group())));
     }
 
     static String words(double value) {
