@@ -55,8 +55,7 @@ final class RippleJudge implements Judge {
     /** What the converter's current makes where it enters. */
     private static String across(CornerFigures figures, String ripple) {
         return figures.rippleAtConverterV() == null ? ripple + " across the bank"
-                : Words.quantity(figures.rippleAtConverterV(), "V") + " at its own node, of which the path leaves " + ripple
-                        + " at the load, across the bank";
+                : Words.quantity(figures.rippleAtConverterV(), "V") + " at the converter's node and " + ripple + " at the load, across the bank";
     }
 
     private static Explanation explanation(ImpedancePoint z, Carrier carrier, String across, double hz) {
