@@ -76,7 +76,7 @@ final class BankCharts {
             series.add(branch(k, share, (curve, i) -> 100 * curve.magnitude(i)));
         }
         return new ChartData("Share of the current " + (atLoad() == null ? "" : "that the load draws ") + "in each branch; more than 100 % where current circulates", Axis.FREQUENCY,
-                Axis.linear("|I branch / I total|", "%"), series, marks(), bands()).at(atLoad() == null ? null : "of what the load draws");
+                Axis.linear("|I branch / I total|", "%"), series, marks(), bands()).at(atLoad() == null ? null : "drawn at the load");
     }
 
     /** Null where the converter's current is not modelled. */

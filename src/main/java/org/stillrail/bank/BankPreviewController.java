@@ -72,7 +72,7 @@ class BankPreviewController {
         }
         for (int i : BankForm.indices(form)) {
             MountingForm mounting = new MountingForm(form, "b" + i + ".", "Branch " + (BankForm.indices(form).indexOf(i) + 1) + ": ");
-            mounting.choose();
+            mounting.choose(library);
             if (take != null && take == i) {
                 mounting.take(library);
             }

@@ -34,7 +34,7 @@ final class BankWords {
         List<String> places = new ArrayList<>();
         for (Node node : Node.values()) {
             List<BranchInput> there = branches.stream().filter(branch -> branch.node() == node).toList();
-            String fixed = node == Node.LOAD && distance.load() != null ? Quantity.format(distance.load().capacitanceF(), "F", 3) + " of its own" : "";
+            String fixed = node == Node.LOAD && distance.load() != null ? Quantity.format(distance.load().capacitanceF(), "F", 3) + " of the load itself" : "";
             String what = phrase(there) + (there.isEmpty() || fixed.isEmpty() ? "" : ", beside ") + fixed;
             places.add(node.label() + " " + (what.isEmpty() ? "nothing" : what));
         }

@@ -116,8 +116,11 @@ final class MountingForm {
         }
     }
 
-    /** Fills the fields of an origin that was just chosen with a geometry to start from. */
-    void choose() {
+    /** Fills the fields of an origin that was just chosen: a geometry to start from, the first of the stored sweeps. */
+    void choose(Library library) {
+        if (isShorted() && form.isBlank(b + "short")) {
+            library.shortedFixtures().keySet().stream().findFirst().ifPresent(id -> form.with(b + "short", id.toString()));
+        }
         if (isEstimated() && form.isBlank(b + "landWidth")) {
             fill(new MountingGeometry(0.2e-3, 1e-3, 0.8e-3, 1, 0.3e-3, 1e-3, null));
         }

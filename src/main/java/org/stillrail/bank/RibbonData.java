@@ -43,7 +43,7 @@ record RibbonData(String summary, double from, double to, List<Span> spans, List
                 .map(bracket -> new Bracket(bracket.task().label(), bracket.fromHz(), bracket.toHz())).toList();
         boolean two = evaluation.input().distance() != null;
         return new RibbonData("Which branch carries most of the current " + (two ? "that the load draws " : "") + "at each frequency", grid.startHz(), grid.stopHz(), spans,
-                gaps(evaluation.quiet()), knots, brackets, two ? "of what the load draws" : null);
+                gaps(evaluation.quiet()), knots, brackets, two ? "drawn at the load" : null);
     }
 
     /** Broken open round every harmonic where |Z| exceeds its limit; neighbours run together. */

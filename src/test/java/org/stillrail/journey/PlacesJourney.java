@@ -42,12 +42,21 @@ class PlacesJourney {
         assertThat(page.field(2, "Mounting L, each (H)").inputValue()).endsWith("H");
         String mounting = page.field(2, "Mounting L, each (H)").inputValue();
 
+        page.branch(1).getByText("Mounting and shared path").click();
+        page.redrawing(() -> page.field(1, "Mounting comes from").selectOption("shorted"));
+        assertThat(page.branch(1).innerText()).contains("Coupon T2, short");
+        page.redrawing(() -> page.branch(1).getByRole(AriaRole.BUTTON).getByText("Take it over").click());
+        String shorted = page.field(1, "Mounting L, each (H)").inputValue();
+        assertThat(shorted).endsWith("H");
+
         engineer.fill("Name of the bank", "Two nodes of a journey");
         engineer.press("Save the bank");
         engineer.seesHeading("Two nodes of a journey");
         assertThat(page.field(2, "Stands").inputValue()).isEqualTo("load");
         assertThat(page.field(2, "Mounting L, each (H)").inputValue()).isEqualTo(mounting);
         assertThat(page.field(2, "Via pairs").inputValue()).isEqualTo("2");
+        assertThat(page.field(1, "Mounting L, each (H)").inputValue()).isEqualTo(shorted);
+        assertThat(page.branch(1).innerText()).contains("from the shorted-land sweep Coupon T2, short");
         assertThat(page.branch(2).innerText()).contains("estimated from 2 via pairs");
         assertThat(page.claim()).contains("at the load 4 of SPARROW-22U-10");
 

@@ -15,8 +15,10 @@ import org.stillrail.web.Quantity;
 /**
  * What to take to the bench before anyone solders: the bank as composed and with one part more and one fewer of each branch, the
  * frequencies to read, and what to expect there, from the lowest to the highest of all corners.
+ *
+ * @param atLoad whether the bank has two nodes, of which the load's is to be probed
  */
-record BenchSheet(List<Mix> mixes, int corners) {
+record BenchSheet(List<Mix> mixes, int corners, boolean atLoad) {
 
     private static final int MOST_RESONANCES = 4;
 
@@ -43,7 +45,7 @@ record BenchSheet(List<Mix> mixes, int corners) {
                 }
             }
         }
-        return new BenchSheet(mixes, corners.size());
+        return new BenchSheet(mixes, corners.size(), evaluation.input().distance() != null);
     }
 
     private static Bank changed(Bank bank, int branch, int count) {

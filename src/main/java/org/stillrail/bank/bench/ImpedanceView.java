@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.ToDoubleBiFunction;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.bench.BandError;
 import org.stillrail.electrical.bench.BenchComparison;
 import org.stillrail.electrical.bench.FittedMounting;
@@ -65,13 +66,14 @@ record ImpedanceView(
                 Predicted.bands(bank, frequencies, measured.grid().startHz(), measured.grid().stopHz()),
                 trust::isMagnitudeKnown, trust::isResistanceKnown);
         MountingFit fit = fit(record, input, intake.trust(document.sweep(), whole));
+        String where = bank.distance() == null ? null : Node.LOAD.label();
         Curve fitted = mounted(bank, fit).on(measured.grid()).bank();
         List<BandLine> lines = comparison.bands().stream().map(band -> line(band, document)).toList();
         boolean met = comparison.bands().stream().noneMatch(band -> Boolean.FALSE.equals(band.within(document.tolerancePercent(), document.resistancePercent())));
         return new ImpedanceView(record, met, verdict(met, lines, document), lines, fit.mountings().stream().map(ImpedanceView::line).toList(),
                 sentence(fit), trust.words(),
-                chart("|Z| of the assembled bank, predicted and measured", Axis.log("|Z|", "\u03a9"), comparison, fitted, frequencies, trust, true).json(),
-                chart("ESR of the assembled bank, predicted and measured", Axis.log("ESR", "\u03a9"), comparison, fitted, frequencies, trust, false).json(),
+                chart("|Z| of the assembled bank, predicted and measured", Axis.log("|Z|", "\u03a9"), comparison, fitted, frequencies, trust, true).at(where).json(),
+                chart("ESR of the assembled bank, predicted and measured", Axis.log("ESR", "\u03a9"), comparison, fitted, frequencies, trust, false).at(where).json(),
                 error(comparison, fitted, frequencies).json());
     }
 

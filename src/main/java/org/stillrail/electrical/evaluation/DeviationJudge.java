@@ -44,7 +44,8 @@ final class DeviationJudge implements Judge {
         double hz = figures.crossoverHz(rail);
         Carrier carrier = Carrier.at(figures.bank(), hz);
         String kind = under ? "undershoot" : "overshoot";
-        String sentence = "The load step makes an " + kind + " of " + Words.beside(value, limit, "V") + ", " + Words.quantity(limit, "V") + " allowed,"
+        String where = figures.bank().distance() == null ? "" : " at the load";
+        String sentence = "The load step makes an " + kind + " of " + Words.beside(value, limit, "V") + where + ", " + Words.quantity(limit, "V") + " allowed,"
                 + Corner.at(corner) + "; " + carrier.name() + " carries most of the current round the crossover.";
         Explanation explanation = new Explanation(
                 "The output falls by " + Words.quantity(steps.undershootV(), "V") + " and rises by " + Words.quantity(steps.overshootV(), "V")
