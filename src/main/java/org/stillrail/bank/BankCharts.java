@@ -97,7 +97,7 @@ final class BankCharts {
         }
         series.add(wave("ripple", "ripple", "bank", ripple.voltage()));
         return new ChartData("Ripple voltage over one switching period and what C, ESR and ESL make of it", Axis.TIME,
-                Axis.linear("Voltage", "V"), series, List.of(), List.of()).at(atLoad());
+                Axis.linear("Voltage", "V"), series, List.of(), List.of(), List.of(), List.of("Stated for continuous conduction.")).at(atLoad());
     }
 
     /** Null where no load step is asked or it cannot be had. */

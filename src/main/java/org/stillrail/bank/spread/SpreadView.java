@@ -129,6 +129,9 @@ record SpreadView(
                         + Quantity.format(spread.frequencies().switchingHz(), "Hz") + ".",
                 "The interval of a share is that of Clopper and Pearson, 95 %.",
                 "The same seed gives the same banks on any number of cores."));
+        if (spread.input().branches().stream().anyMatch(branch -> branch.alternates() != null)) {
+            sentences.add("The named parts are drawn, not their alternates.");
+        }
         MonteCarlo result = spread.result();
         if (result.rippleError() > 0) {
             sentences.add("The ripple leaves out harmonics worth at most " + percent(result.rippleError(), 2) + " of it.");

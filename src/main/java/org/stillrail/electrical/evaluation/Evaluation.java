@@ -137,7 +137,7 @@ public record Evaluation(
         Dynamics dynamics = Dynamics.of(input, figures, corners.get(0).bank(), frequencies, grid);
         if (ripple != null) {
             warnings.addAll(ripple.warnings());
-            warnings.addAll(currentWarnings(rail, current));
+            warnings.addAll(currentWarnings(rail, corners));
         }
         if (!frequencies.crossoverGiven()) {
             warnings.add("No crossover is stated; a tenth of the switching frequency stands in for it.");
@@ -168,11 +168,9 @@ public record Evaluation(
         return evidence.get(0);
     }
 
-    private static List<String> currentWarnings(RailFigures rail, ConverterCurrent current) {
+    private static List<String> currentWarnings(RailFigures rail, List<Corner> corners) {
         List<String> warnings = new ArrayList<>();
-        if (rail.nominalCurrentA() > 0) {
-            current.continuityWarning(rail.nominalCurrentA()).ifPresent(warnings::add);
-        }
+        Continuity.warning(rail, corners).ifPresent(warnings::add);
         if (rail.converter().topology() != Topology.BUCK) {
             warnings.add("The edges of the rectifier's current are taken as " + Words.quantity(Corner.EDGE_S, "s")
                     + " long; the spike across the bank's inductance goes with the reciprocal of that.");

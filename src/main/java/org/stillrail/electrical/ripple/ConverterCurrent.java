@@ -1,6 +1,5 @@
 package org.stillrail.electrical.ripple;
 
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The current of a switching converter into its output node. All of them are stated for continuous conduction. */
@@ -23,13 +22,6 @@ public sealed interface ConverterCurrent extends PeriodicCurrent permits BuckCur
 
     /** The load current in A of all phases above which the inductors' current never falls to zero. */
     double continuousAboveA();
-
-    /** A warning where the load is too light for continuous conduction, so that the figures do not hold. */
-    default Optional<String> continuityWarning(double loadA) {
-        return loadA >= continuousAboveA() ? Optional.empty() : Optional.of(
-                "The load of " + loadA + " A is under " + continuousAboveA() + " A, where the inductor's ripple is twice its mean; "
-                        + "the ripple is stated for continuous conduction and does not hold there unless the rectifier is a switch.");
-    }
 
     /** @throws IllegalArgumentException unless phases is from 1 to {@link #MOST_PHASES} */
     static void checkPhases(int phases) {

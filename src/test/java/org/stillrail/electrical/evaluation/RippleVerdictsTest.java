@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.stillrail.electrical.requirement.InputRange;
+import org.stillrail.electrical.requirement.LoadStep;
 import org.stillrail.electrical.requirement.Outcome;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Requirement;
@@ -127,5 +129,18 @@ class RippleVerdictsTest {
         RailFigures rail = Rails.with(Rails.everything(), (RippleLimit) null);
         assertThat(on(Requirement.RIPPLE, rail, Rails.polymer(2)).outcome()).isEqualTo(Outcome.NOT_ASKED);
         assertThat(on(Requirement.QUIET_BAND, rail, Rails.polymer(2)).outcome()).isEqualTo(Outcome.NOT_ASKED);
+    }
+
+    /**
+     * Half the ripple of the inductor is the load where conduction stops being continuous, 3.3 V (1 - 3.3 / Vin) / (2 L f): 1.0875 A at
+     * 12 V, and 1.17 A at the highest input of 15 V. The lightest load counts, which is where the step begins.
+     */
+    @ParameterizedTest
+    @CsvSource({"1.16, true", "1.18, false"})
+    void aLoadUnderHalfTheInductorsRippleIsWarnedAboutAtItsWorstCorner(double fromA, boolean warned) {
+        RailFigures rail = Rails.with(Rails.everything(), new LoadStep(fromA, 5, 10e6, 0.1, Rails.CITATION));
+        List<String> warnings = Evaluation.evaluate(Rails.input(rail, Rails.polymer(2), Rails.ceramic(4))).warnings();
+        assertThat(warnings.stream().filter(warning -> warning.contains("continuous conduction")).toList()).hasSize(warned ? 1 : 0)
+                .allMatch(warning -> warning.startsWith("The load of 1.16 A is under the 1.17 A with highest input (15 V)"));
     }
 }
