@@ -8,12 +8,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
+import org.springframework.http.ResponseEntity;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.util.MultiValueMap;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MultipartFile;
@@ -22,6 +24,7 @@ import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.May;
 import org.stillrail.sweepfile.SweepFileException;
 import org.stillrail.web.Form;
+import org.stillrail.web.NotFoundException;
 
 /** The fixtures: their sweeps open, shorted and loaded, stored once under a name. */
 @Controller
@@ -60,6 +63,10 @@ class FixtureController {
             form.errors().add("file", upload.problem());
             form.errors().add("", upload.problem() + ".");
         }
+        fixtures.withRaw(upload.sha256()).ifPresent(same -> {
+            form.errors().add("file", "The same bytes are stored as '" + same.name() + "' already");
+            form.errors().add("", "The same bytes are stored as '" + same.name() + "' already; choose that one where it is needed.");
+        });
         if (!form.errors().none()) {
             return page(form, model);
         }
@@ -71,6 +78,12 @@ class FixtureController {
         }
         redirect.addFlashAttribute("notice", name + " can be chosen when a sweep is imported.");
         return "redirect:/library/fixtures";
+    }
+
+    @GetMapping("/library/fixtures/{fixtureId}/raw")
+    ResponseEntity<byte[]> raw(@PathVariable UUID fixtureId) {
+        FixtureSweep fixture = fixtures.find(fixtureId).orElseThrow(() -> new NotFoundException("There is no such sweep of a fixture."));
+        return RawFiles.download(fixture.fileName(), library.rawOf(fixture.rawSha256()));
     }
 
     private Upload upload(List<MultipartFile> files, Form form) {

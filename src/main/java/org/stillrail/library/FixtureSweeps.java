@@ -49,6 +49,11 @@ class FixtureSweeps {
         return jdbc.sql("select count(*) from fixture_sweep where name = :name").param("name", name).query(Integer.class).single() > 0;
     }
 
+    Optional<FixtureSweep> withRaw(String rawSha256) {
+        return jdbc.sql("select * from fixture_sweep where raw_sha256 = :sha256 order by made_at, id").param("sha256", rawSha256)
+                .query(FixtureSweeps::map).list().stream().findFirst();
+    }
+
     List<FixtureSweep> all() {
         return jdbc.sql("select * from fixture_sweep order by name").query(FixtureSweeps::map).list();
     }

@@ -245,13 +245,14 @@ public class Library {
         return acceptances.ofSweep(sweepId);
     }
 
-    /** Where the same bytes were imported before. */
-    List<Sweep> sameBytes(String sha256) {
-        return sweeps.withRaw(sha256);
+    /** Where the same bytes were imported before, as seen from a part. */
+    List<Twin> twins(String sha256, UUID partId) {
+        return sweeps.withRaw(sha256).stream()
+                .map(sweep -> new Twin(sweep, require(sweep.partId()).partNumber(), sweep.partId().equals(partId))).toList();
     }
 
-    byte[] rawOf(Sweep sweep) {
-        return rawFiles.find(sweep.rawSha256()).orElseThrow();
+    byte[] rawOf(String sha256) {
+        return rawFiles.find(sha256).orElseThrow();
     }
 
     private Part addRevision(Part part, PartDocument document, CurrentPerson author, String action) {

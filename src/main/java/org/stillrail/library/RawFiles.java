@@ -1,6 +1,11 @@
 package org.stillrail.library;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.stillrail.document.Sha256;
@@ -24,6 +29,14 @@ class RawFiles {
                 .param("content", bytes)
                 .update();
         return sha256;
+    }
+
+    /** Bytes as they came, to be kept and not opened. */
+    static ResponseEntity<byte[]> download(String fileName, byte[] bytes) {
+        return ResponseEntity.ok()
+                .header(HttpHeaders.CONTENT_DISPOSITION, ContentDisposition.attachment().filename(fileName, StandardCharsets.UTF_8).build().toString())
+                .contentType(MediaType.APPLICATION_OCTET_STREAM)
+                .body(bytes);
     }
 
     Optional<byte[]> find(String sha256) {

@@ -1,12 +1,8 @@
 package org.stillrail.library;
 
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
@@ -68,11 +64,7 @@ class SweepController {
     @GetMapping("/library/sweeps/{sweepId}/raw")
     ResponseEntity<byte[]> raw(@PathVariable UUID sweepId) {
         Sweep sweep = require(sweepId);
-        return ResponseEntity.ok()
-                .header(HttpHeaders.CONTENT_DISPOSITION, ContentDisposition.attachment()
-                        .filename(sweep.fileName(), StandardCharsets.UTF_8).build().toString())
-                .contentType(MediaType.APPLICATION_OCTET_STREAM)
-                .body(library.rawOf(sweep));
+        return RawFiles.download(sweep.fileName(), library.rawOf(sweep.rawSha256()));
     }
 
     private String page(Sweep sweep, Form form, Model model) {
@@ -82,7 +74,8 @@ class SweepController {
         model.addAttribute("part", part);
         model.addAttribute("view", view);
         model.addAttribute("findings", FindingLine.of(view.findings(), library.acceptancesOf(sweep.id())));
-        model.addAttribute("same", library.sameBytes(sweep.rawSha256()).stream().filter(other -> !other.id().equals(sweep.id())).toList());
+        model.addAttribute("same", library.twins(sweep.rawSha256(), sweep.partId()).stream()
+                .filter(twin -> !twin.sweep().id().equals(sweep.id())).toList());
         model.addAttribute("charts", charts.of(part.document(), List.of(sweep), List.of()));
         model.addAttribute("form", form);
         model.addAttribute("errors", form.errors());

@@ -71,7 +71,13 @@ class SweepImportController {
             return "library/sweep-preview :: preview";
         }
         if (sent.size() > 1) {
-            model.addAttribute("lines", sent.stream().map(file -> line(part, uploads.read(file, fresh(form)), null)).toList());
+            List<UploadLine> lines = new ArrayList<>();
+            Map<String, String> fileBySha = new HashMap<>();
+            for (Uploads.Sent file : sent) {
+                Upload upload = uploads.read(file, fresh(form));
+                lines.add(line(part, upload, fileBySha.putIfAbsent(upload.sha256(), upload.fileName())));
+            }
+            model.addAttribute("lines", lines);
             fields(part, form, null, model);
             return "library/sweep-preview :: many";
         }
@@ -109,6 +115,10 @@ class SweepImportController {
         if (!upload.readable()) {
             form.errors().add("file", upload.problem());
         }
+        if (upload.readable() && form.isBlank("storeAgain") && before(part, upload) != null) {
+            form.errors().add("storeAgain", "The same bytes are stored for this part already");
+            form.errors().add("", "The same bytes are stored for this part already.");
+        }
         String mappingName = form.text("saveMappingAs", "Name of the mapping", false);
         if (mappingName != null && form.errors().none() && upload.mapping() != null && !choices.save(mappingName, upload.mapping(), person)) {
             form.errors().add("saveMappingAs", "There is a mapping of the name '" + mappingName + "' already");
@@ -122,23 +132,23 @@ class SweepImportController {
         return "library/sweep-preview :: stored";
     }
 
-    /** Stores what can be read and says of each file what became of it. The same bytes are not stored for one part twice. */
+    /** Stores what can be read and says of each file what became of it. What tells the same from the same bytes is not stored twice. */
     private String many(Part part, List<Uploads.Sent> sent, Form form, SweepProvenance provenance, CurrentPerson person, Model model) {
         List<UploadLine> lines = new ArrayList<>();
-        Map<String, Sweep> storedNow = new HashMap<>();
+        int stored = 0;
         for (Uploads.Sent file : sent) {
             Upload upload = uploads.read(file, fresh(form));
-            Sweep before = library.sameBytes(upload.sha256()).stream().filter(other -> other.partId().equals(part.id())).findFirst().orElse(null);
-            Sweep stored = null;
-            if (upload.readable() && before == null) {
+            UploadLine line = line(part, upload, null);
+            if (upload.readable() && line.before() == null) {
                 SweepProvenance own = provenance.sample() == null ? provenance.ofSample(bare(upload.fileName())) : provenance;
-                stored = library.importSweep(part.id(), upload.fileName(), upload.bytes(), upload.document(own), person);
-                storedNow.put(upload.sha256(), stored);
+                Sweep sweep = library.importSweep(part.id(), upload.fileName(), upload.bytes(), upload.document(own), person);
+                line = UploadLine.read(upload, sweep, null, line.elsewhere(), null);
+                stored++;
             }
-            lines.add(UploadLine.read(upload, stored, before));
+            lines.add(line);
         }
         model.addAttribute("lines", lines);
-        model.addAttribute("storedCount", storedNow.size());
+        model.addAttribute("storedCount", stored);
         fields(part, form, null, model);
         return "library/sweep-preview :: manyStored";
     }
@@ -148,9 +158,17 @@ class SweepImportController {
         return "library/sweep-preview :: provenance";
     }
 
-    private UploadLine line(Part part, Upload upload, Sweep stored) {
-        Sweep before = library.sameBytes(upload.sha256()).stream().filter(other -> other.partId().equals(part.id())).findFirst().orElse(null);
-        return UploadLine.read(upload, stored, before);
+    private UploadLine line(Part part, Upload upload, String twinFile) {
+        Twin before = before(part, upload);
+        List<Twin> elsewhere = library.twins(upload.sha256(), part.id()).stream()
+                .filter(twin -> before == null || !twin.sweep().id().equals(before.sweep().id())).toList();
+        return UploadLine.read(upload, null, before, elsewhere, twinFile);
+    }
+
+    /** A sweep of the part that tells the same from the same bytes, or null. */
+    private Twin before(Part part, Upload upload) {
+        return !upload.readable() ? null
+                : library.twins(upload.sha256(), part.id()).stream().filter(twin -> twin.repeats(upload.sweep())).findFirst().orElse(null);
     }
 
     /** Columns corrected for one file do not speak for another. */
@@ -168,7 +186,7 @@ class SweepImportController {
         model.addAttribute("form", form);
         model.addAttribute("errors", form.errors());
         model.addAttribute("upload", upload);
-        model.addAttribute("same", upload == null ? List.of() : library.sameBytes(upload.sha256()));
+        model.addAttribute("same", upload == null ? List.of() : library.twins(upload.sha256(), part.id()));
         model.addAttribute("fixtures", ProvenanceForm.fixtures());
         model.addAttribute("kinds", ColumnForm.kinds());
         choices.addTo(model);

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 import org.springframework.web.multipart.MultipartFile;
@@ -62,8 +63,8 @@ public class SweepIntake {
         return rawFiles.keep(bytes);
     }
 
-    public byte[] raw(String sha256) {
-        return rawFiles.find(sha256).orElseThrow();
+    public ResponseEntity<byte[]> raw(String fileName, String sha256) {
+        return RawFiles.download(fileName, rawFiles.find(sha256).orElseThrow());
     }
 
     /** What the import form offers by name. */

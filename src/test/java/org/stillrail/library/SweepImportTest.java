@@ -2,6 +2,7 @@ package org.stillrail.library;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
@@ -18,6 +19,9 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.Arrays;
 import java.util.List;
+import java.util.UUID;
+import java.util.function.DoubleFunction;
+import java.util.function.UnaryOperator;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
@@ -29,6 +33,7 @@ import org.springframework.test.web.servlet.request.MockMultipartHttpServletRequ
 import org.stillrail.account.Role;
 import org.stillrail.document.Sha256;
 import org.stillrail.electrical.capacitor.SeriesRlc;
+import org.stillrail.electrical.curve.Complex;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
 import org.stillrail.support.AppTest;
@@ -148,6 +153,107 @@ class SweepImportTest {
         assertThat(stored.setup().shortId()).isEqualTo(fixture.id());
     }
 
+    /** A fixture of 20 mohm and 1 nH in series and 40 pF across: open and short take it out to the last digits. */
+    @Test
+    void openAndShortThatAreChosenByNameAreTakenOut() throws Exception {
+        Part part = part("IMPORT-OPEN-SHORT");
+        String open = stored("T3, open", "open", null, omega -> series(omega).plus(across(omega)));
+        String shorted = stored("T3, short", "short", null, SweepImportTest::series);
+        byte[] inFixture = inFixture(omega -> series(omega).plus(piece(omega).reciprocal().plus(across(omega).reciprocal()).reciprocal()));
+        mvc.perform(request("/library/parts/{id}/sweeps", part).file(SweepBench.file("in.csv", inFixture))
+                        .param("openFixture", open).param("shortFixture", shorted).with(people.as(Role.ENGINEER)).with(csrf()))
+                .andExpect(header().exists("HX-Redirect"));
+        assertIsThePiece(part, "T3, open and T3, short");
+        mvc.perform(request("/library/parts/{id}/sweeps", part).file(SweepBench.file("alone.csv", inFixture))
+                        .param("openFixture", open).with(people.as(Role.ENGINEER)).with(csrf()))
+                .andExpect(content().string(containsString("Choose the short alone, open and short, or all three")));
+    }
+
+    /** Some fixture that mixes, (a Z + b) / (c Z + 1) with complex a, b and c: only all three take it out. */
+    @Test
+    void openShortAndLoadThatAreChosenByNameAreTakenOut() throws Exception {
+        Part part = part("IMPORT-OSL");
+        Complex a = new Complex(1.1, 0.2);
+        Complex b = new Complex(0.03, 0.01);
+        Complex c = new Complex(1e-4, -3e-4);
+        UnaryOperator<Complex> mixed = z -> a.times(z).plus(b).over(c.times(z).plus(new Complex(1, 0)));
+        String open = stored("T4, open", "open", null, omega -> a.over(c));
+        String shorted = stored("T4, short", "short", null, omega -> b);
+        String load = stored("T4, load", "load", "49.9", omega -> mixed.apply(new Complex(49.9, 0)));
+        mvc.perform(request("/library/parts/{id}/sweeps", part).file(SweepBench.file("in.csv", inFixture(omega -> mixed.apply(piece(omega)))))
+                        .param("openFixture", open).param("shortFixture", shorted).param("loadFixture", load).with(people.as(Role.ENGINEER)).with(csrf()))
+                .andExpect(header().exists("HX-Redirect"));
+        assertIsThePiece(part, "T4, load (49.9");
+    }
+
+    /** A line of 120 ps in front of the part turns its reflection; the port extension turns it back. */
+    @Test
+    void aPortExtensionIsTakenOutOfAReflection() throws Exception {
+        Part part = part("IMPORT-DELAY");
+        double delayS = 120e-12;
+        StringBuilder touchstone = new StringBuilder("# Hz S RI R 50\n");
+        for (double hz : GRID.toArray()) {
+            double omega = 2 * Math.PI * hz;
+            Complex reference = new Complex(50, 0);
+            Complex s11 = piece(omega).minus(reference).over(piece(omega).plus(reference)).times(Complex.polar(1, -2 * omega * delayS));
+            touchstone.append(hz).append(' ').append(s11.re()).append(' ').append(s11.im()).append('\n');
+        }
+        MockMultipartHttpServletRequestBuilder send = multipart("/library/parts/{id}/sweeps", part.id());
+        send.file(SweepBench.file("turned.s1p", touchstone.toString().getBytes(StandardCharsets.UTF_8)))
+                .param("fixture", "reflection").param("measuredBy", "someone").param("measuredOn", "2031-03-04").param("instrument", "invented")
+                .param("bias", "0").param("temperature", "25").param("port", "1").param("portDelay", "120p");
+        mvc.perform(send.with(people.as(Role.ENGINEER)).with(csrf())).andExpect(header().exists("HX-Redirect"));
+        SweepDocument stored = library.sweepsOf(part.id()).get(0).document();
+        for (int i = 0; i < GRID.size(); i++) {
+            assertThat(stored.resistanceOhm()[i]).as("%g Hz", GRID.hz(i)).isCloseTo(4e-3, within(1e-6));
+            assertThat(stored.reactanceOhm()[i]).isCloseTo(piece(GRID.omega(i)).im(), within(1e-6 * (1 + Math.abs(piece(GRID.omega(i)).im()))));
+        }
+        assertThat(stored.warnings()).anyMatch(warning -> warning.contains("port extension of 120"));
+        assertThat(stored.setup().portDelayS()).isEqualTo(delayS);
+    }
+
+    @Test
+    void theSameBytesAreSaidLinkedAndStoredOnceMoreOnlyOnRequest() throws Exception {
+        Part part = part("IMPORT-TWICE");
+        Part other = part("IMPORT-TWICE-ELSEWHERE");
+        byte[] bytes = SweepBench.csv(new SeriesRlc(21.5e-6, 4e-3, 1.2e-9));
+        store(part, "first.csv", bytes).andExpect(header().exists("HX-Redirect"));
+        Sweep first = library.sweepsOf(part.id()).get(0);
+        String link = "href=\"/library/sweeps/" + first.id() + "\"";
+        preview(part, "second.csv", bytes).andExpect(content().string(allOf(containsString("The same bytes were imported before"), containsString(link))));
+        store(part, "second.csv", bytes).andExpect(header().doesNotExist("HX-Redirect"))
+                .andExpect(content().string(allOf(containsString("stored for this part already"), containsString(link), containsString("Store them once more"))));
+        assertThat(library.sweepsOf(part.id())).hasSize(1);
+        store(other, "elsewhere.csv", bytes).andExpect(header().exists("HX-Redirect"));
+        mvc.perform(get("/library/sweeps/{id}", library.sweepsOf(other.id()).get(0).id()).with(people.as(Role.VIEWER)))
+                .andExpect(content().string(allOf(containsString(link), containsString("of IMPORT-TWICE)"))));
+        mvc.perform(request("/library/parts/{id}/sweeps", part).file(SweepBench.file("second.csv", bytes)).param("storeAgain", "on")
+                .with(people.as(Role.ENGINEER)).with(csrf())).andExpect(header().exists("HX-Redirect"));
+        assertThat(library.sweepsOf(part.id())).hasSize(2);
+    }
+
+    /** One file of several sweeps: the second of them is other points from the same bytes. */
+    @Test
+    void anotherSweepOfTheSameFileIsStored() throws Exception {
+        Part part = part("IMPORT-BLOCKS");
+        byte[] bytes = "Hz,R Ohm,X Ohm\n1000,1,-7\n2000,1,-3\n1000,2,-7\n2000,2,-3\n".getBytes(StandardCharsets.UTF_8);
+        for (String block : List.of("1", "2")) {
+            mvc.perform(request("/library/parts/{id}/sweeps", part).file(SweepBench.file("two.csv", bytes)).param("block", block)
+                    .with(people.as(Role.ENGINEER)).with(csrf())).andExpect(header().exists("HX-Redirect"));
+        }
+        assertThat(library.sweepsOf(part.id())).extracting(sweep -> sweep.document().resistanceOhm()[0]).containsExactlyInAnyOrder(1.0, 2.0);
+    }
+
+    @Test
+    void aFixtureIsKeptOnceAndItsRawFileCanBeHad() throws Exception {
+        String id = stored("T5, short", "short", null, omega -> new Complex(5e-3, 0));
+        byte[] bytes = library.rawOf(fixtures.find(UUID.fromString(id)).orElseThrow().rawSha256());
+        mvc.perform(get("/library/fixtures/{id}/raw", id).with(people.as(Role.VIEWER))).andExpect(status().isOk()).andExpect(content().bytes(bytes));
+        mvc.perform(addition("T5, once more", "short", null, bytes))
+                .andExpect(content().string(containsString("The same bytes are stored as &#39;T5, short&#39; already")));
+        mvc.perform(get("/library/fixtures/{id}/raw", UUID.randomUUID()).with(people.as(Role.VIEWER))).andExpect(status().isNotFound());
+    }
+
     @Test
     void aWordForAnAccuracyIsRefusedAndKept() throws Exception {
         Part part = part("IMPORT-WRONG");
@@ -169,6 +275,55 @@ class SweepImportTest {
         String page = mvc.perform(get("/library/sweeps/{id}", sweep.id())
                 .with(people.as(Role.VIEWER))).andExpect(status().isOk()).andReturn().getResponse().getContentAsString();
         assertThat(page.length()).isLessThan(4_000_000);
+    }
+
+    private static final FrequencyGrid GRID = FrequencyGrid.logSpaced(50, 20e6, 281);
+
+    private static Complex series(double omega) {
+        return new Complex(20e-3, omega * 1e-9);
+    }
+
+    private static Complex across(double omega) {
+        return new Complex(0, -1 / (omega * 40e-12));
+    }
+
+    private static Complex piece(double omega) {
+        return new Complex(4e-3, omega * 1.2e-9 - 1 / (omega * 21e-6));
+    }
+
+    private static byte[] inFixture(DoubleFunction<Complex> ofOmega) {
+        double[] r = new double[GRID.size()];
+        double[] x = new double[GRID.size()];
+        for (int i = 0; i < r.length; i++) {
+            Complex z = ofOmega.apply(GRID.omega(i));
+            r[i] = z.re();
+            x[i] = z.im();
+        }
+        return SweepWriter.csv(new Curve(GRID, r, x), List.of("invented")).getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** Stores a fixture sweep through its page. @return its id */
+    private String stored(String name, String standard, String loadOhm, DoubleFunction<Complex> ofOmega) throws Exception {
+        mvc.perform(addition(name, standard, loadOhm, inFixture(ofOmega))).andExpect(redirectedUrl("/library/fixtures"));
+        return fixtures.all().stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow().id().toString();
+    }
+
+    private MockMultipartHttpServletRequestBuilder addition(String name, String standard, String loadOhm, byte[] bytes) {
+        MockMultipartHttpServletRequestBuilder add = multipart("/library/fixtures");
+        add.file(SweepBench.file("fixture.csv", bytes)).param("name", name).param("standard", standard).param("fixture", "impedance")
+                .param("measuredBy", "someone").param("measuredOn", "2031-03-03").param("instrument", "invented")
+                .param("loadOhm", loadOhm == null ? "" : loadOhm).with(people.as(Role.ENGINEER)).with(csrf());
+        return add;
+    }
+
+    private void assertIsThePiece(Part part, String said) {
+        SweepDocument stored = library.sweepsOf(part.id()).get(0).document();
+        for (int i = 0; i < GRID.size(); i++) {
+            Complex truth = piece(GRID.omega(i));
+            assertThat(stored.resistanceOhm()[i]).as("%g Hz", GRID.hz(i)).isCloseTo(truth.re(), within(1e-9 * (1 + truth.magnitude())));
+            assertThat(stored.reactanceOhm()[i]).as("%g Hz", GRID.hz(i)).isCloseTo(truth.im(), within(1e-9 * (1 + truth.magnitude())));
+        }
+        assertThat(stored.warnings()).anyMatch(warning -> warning.contains(said));
     }
 
     private ResultActions preview(Part part, String name, byte[] bytes) throws Exception {

@@ -7,6 +7,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Service;
@@ -18,6 +19,7 @@ import org.stillrail.bank.Bank;
 import org.stillrail.bank.Banks;
 import org.stillrail.bank.BranchDocument;
 import org.stillrail.bank.MountingOrigin;
+import org.stillrail.document.Sha256;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.bench.MountingFit;
 import org.stillrail.library.SweepIntake;
@@ -51,6 +53,12 @@ class Bench {
     BenchRecord require(Bank bank, UUID recordId) {
         return records.find(recordId).filter(record -> record.revisionId().equals(bank.revision().id()))
                 .orElseThrow(() -> new NotFoundException("This revision has no such record of the bench."));
+    }
+
+    /** A record of this revision from the same bytes. */
+    Optional<BenchRecord> sameBytes(Bank bank, byte[] bytes) {
+        String sha256 = Sha256.of(bytes);
+        return of(bank).stream().filter(record -> record.rawSha256().equals(sha256)).findFirst();
     }
 
     /**

@@ -1,14 +1,10 @@
 package org.stillrail.bank.bench;
 
-import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
@@ -71,7 +67,13 @@ class BenchController {
         BenchKind kind = BenchForm.kind(form);
         SweepIntake.SentFile file = intake.file(files, form);
         BenchDocument document = kind == null || file == null ? null : BenchForm.read(kind, file, form, intake);
-        if (document == null) {
+        if (document != null) {
+            bench.sameBytes(bank, file.bytes()).ifPresent(same -> {
+                form.errors().add("file", "The same bytes are attached to this revision already");
+                form.errors().add("", "The same bytes are attached to this revision already, as " + same.fileName() + " (" + same.kind().label() + ").");
+            });
+        }
+        if (!form.errors().none()) {
             return page(bank, form, person, model);
         }
         bench.attach(bank, kind, file, document, person);
@@ -108,10 +110,7 @@ class BenchController {
     @GetMapping("/banks/{bankId}/revisions/{number}/bench/{recordId}/raw")
     ResponseEntity<byte[]> raw(@PathVariable UUID bankId, @PathVariable int number, @PathVariable UUID recordId) {
         BenchRecord record = bench.require(banks.require(bankId, number), recordId);
-        return ResponseEntity.ok()
-                .header(HttpHeaders.CONTENT_DISPOSITION, ContentDisposition.attachment().filename(record.fileName(), StandardCharsets.UTF_8).build().toString())
-                .contentType(MediaType.APPLICATION_OCTET_STREAM)
-                .body(intake.raw(record.rawSha256()));
+        return intake.raw(record.fileName(), record.rawSha256());
     }
 
     @GetMapping("/banks/{bankId}/revisions/{number}/bench/sheet")
