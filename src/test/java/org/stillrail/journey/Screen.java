@@ -51,6 +51,7 @@ record Screen(String name, String account, Consumer<Visitor> way) {
             }),
             new Screen("bank-bad", "viewer", visitor -> visitor.openBank("One big, one tiny")),
             new Screen("bank-good", "engineer", visitor -> visitor.openBank("Electrolytic with ceramics")),
+            new Screen("bank-two-nodes", "engineer", visitor -> visitor.openBank("Ceramics at the load")),
             new Screen("spread", "viewer", visitor -> {
                 visitor.openBank("Electrolytic with ceramics");
                 visitor.follow("How does it spread?");
