@@ -162,7 +162,7 @@ class PartController {
         model.addAttribute("sweeps", sweeps);
         model.addAttribute("model", partModel);
         model.addAttribute("charts", charts.of(part.document(), sweeps, chosen));
-        model.addAttribute("samples", Samples.of(sweeps));
+        model.addAttribute("samples", Samples.of(sweeps, PartModels.testFrequencyHz(part.document())));
         model.addAttribute("family", FamilyCharts.of(part.document(), partModel.family()));
         List<PartUse> uses = usesOf(part.id());
         model.addAttribute("uses", uses);

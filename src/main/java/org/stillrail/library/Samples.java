@@ -21,8 +21,8 @@ record Samples(String conditions, List<Line> lines, List<String> outliers) {
     record Line(String name, String median, String range, String spread, String samples, String repeats, String outliers) {
     }
 
-    /** Null where nothing was measured. */
-    static Samples of(List<Sweep> sweeps) {
+    /** Null where nothing was measured. @param testHz where the part's datasheet states the capacitance */
+    static Samples of(List<Sweep> sweeps, double testHz) {
         List<Sweep> group = largestGroup(sweeps.stream().filter(sweep -> sweep.points() > 1).toList());
         if (group.isEmpty()) {
             return null;
@@ -30,7 +30,7 @@ record Samples(String conditions, List<Line> lines, List<String> outliers) {
         Map<String, Map<String, List<Double>>> byFigure = new LinkedHashMap<>();
         Map<String, String> units = new LinkedHashMap<>();
         for (Sweep sweep : group) {
-            for (SweepFigure figure : figures(sweep)) {
+            for (SweepFigure figure : figures(sweep, testHz)) {
                 if (figure.value() != null) {
                     units.put(figure.name(), figure.unit());
                     byFigure.computeIfAbsent(figure.name(), name -> new LinkedHashMap<>())
@@ -49,10 +49,10 @@ record Samples(String conditions, List<Line> lines, List<String> outliers) {
         return new Samples(Quantity.format(at.biasV(), "V") + ", " + Quantity.format(at.temperatureC(), "degC"), lines, outliers);
     }
 
-    private static List<SweepFigure> figures(Sweep sweep) {
+    private static List<SweepFigure> figures(Sweep sweep, double testHz) {
         Curve curve = sweep.document().impedance();
         TableModel model = TableModel.of(curve.grid().toArray(), curve.reals(), curve.imaginaries());
-        return SweepFigures.of(model, new ValidRange(sweep.startHz(), sweep.stopHz()), null);
+        return SweepFigures.of(model, new ValidRange(sweep.startHz(), sweep.stopHz()), testHz, null);
     }
 
     /** A sweep without a named sample is a sample of its own. */

@@ -16,17 +16,17 @@ import org.stillrail.electrical.quality.SweepFigures;
 final class SweepFindings {
 
     private static final double SHEET_FREQUENCY_SLACK = 1.01;
-    /** Capacitance hardly changes within an octave; a double-layer cell is rated far below any sweep. */
+    /** Capacitance hardly changes within an octave. */
     private static final double CAPACITANCE_SLACK = 2;
     private static final double SAME_TEMPERATURE_C = 2;
 
     private SweepFindings() {
     }
 
-    static List<SweepFigure> figures(SweepFit fit, Trust trust) {
+    static List<SweepFigure> figures(SweepFit fit, PartDocument part, Trust trust) {
         ImpedanceModel model = fit.model();
         return model == null ? List.of()
-                : SweepFigures.of(model, new ValidRange(fit.curve().grid().startHz(), fit.curve().grid().stopHz()), trust::errorOhmAt);
+                : SweepFigures.of(model, new ValidRange(fit.curve().grid().startHz(), fit.curve().grid().stopHz()), PartModels.testFrequencyHz(part), trust::errorOhmAt);
     }
 
     /** @param earlier sweeps of the same part; only repeats among them count */

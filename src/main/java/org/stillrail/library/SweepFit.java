@@ -11,6 +11,7 @@ import org.stillrail.electrical.fit.RationalFit;
 import org.stillrail.electrical.fit.VectorFitting;
 import org.stillrail.electrical.quality.CurveFindings;
 import org.stillrail.electrical.quality.Finding;
+import org.stillrail.web.Quantity;
 
 /**
  * What can be worked out from the points of a sweep alone; it takes a moment.
@@ -24,10 +25,13 @@ record SweepFit(Curve curve, RationalFit fit, String problem, List<Finding> find
 
     /** Twice as many as a screen has columns. */
     static final int MOST_POINTS_DRAWN = 4000;
+    /** Of |Z|; more than noise that anyone would use. */
+    private static final double MISSED = 0.1;
 
-    static SweepFit of(Curve sweep) {
+    /** @param pointsPerDecade that the team wants */
+    static SweepFit of(Curve sweep, int pointsPerDecade) {
         Curve curve = Thinning.keepingPeaks(sweep, MOST_POINTS_DRAWN);
-        List<Finding> findings = CurveFindings.of(sweep);
+        List<Finding> findings = CurveFindings.of(sweep, pointsPerDecade);
         try {
             return new SweepFit(curve, VectorFitting.fit(Thinning.everySo(sweep, MOST_POINTS_DRAWN)), null, findings);
         } catch (IllegalArgumentException | FitDidNotConvergeException e) {
@@ -43,6 +47,22 @@ record SweepFit(Curve curve, RationalFit fit, String problem, List<Finding> find
         return curve.size() < 2 ? null : TableModel.of(curve.grid().toArray(), curve.reals(), curve.imaginaries());
     }
 
+    /** A long sweep is fitted thinned: a peak of a few points may lie between those that were fitted. */
+    private String largestError() {
+        double[] r = new double[curve.size()];
+        double[] x = new double[curve.size()];
+        fit.model().addImpedanceTo(curve.grid(), r, x);
+        int worst = 0;
+        double most = 0;
+        for (int i = 0; i < r.length; i++) {
+            double share = Math.abs(Math.hypot(r[i], x[i]) / curve.magnitude(i) - 1);
+            worst = share > most ? i : worst;
+            most = Math.max(most, share);
+        }
+        return "Of all points that are drawn it misses |Z| by " + Quantity.format(100 * most, "%", 2) + " at most, at "
+                + Quantity.format(curve.grid().hz(worst), "Hz", 3) + (most > MISSED ? ": it does not follow the sweep there." : ".");
+    }
+
     /** The facts of the fit, in sentences. */
     List<String> words() {
         if (fit == null) {
@@ -52,6 +72,7 @@ record SweepFit(Curve curve, RationalFit fit, String problem, List<Finding> find
         words.add("Order " + fit.order() + ". " + fit.stopReason().sentence());
         words.add(fit.passive() ? "Passive: its resistance is nowhere negative, at any frequency." : "Not passive, or not proven to be.");
         words.addAll(fit.remarks());
+        words.add(largestError());
         return words;
     }
 }

@@ -38,13 +38,15 @@ class SweepImportController {
     private final PartCharts charts;
     private final Uploads uploads;
     private final ImportChoices choices;
+    private final SweepFits fits;
     private final Clock clock;
 
-    SweepImportController(Library library, PartCharts charts, Uploads uploads, ImportChoices choices, Clock clock) {
+    SweepImportController(Library library, PartCharts charts, Uploads uploads, ImportChoices choices, SweepFits fits, Clock clock) {
         this.library = library;
         this.charts = charts;
         this.uploads = uploads;
         this.choices = choices;
+        this.fits = fits;
         this.clock = clock;
     }
 
@@ -85,7 +87,7 @@ class SweepImportController {
         fields(part, form, upload, model);
         if (upload.readable()) {
             SweepDocument document = upload.document(ProvenanceForm.read(fresh(form)));
-            SweepFit fit = SweepFit.of(document.impedance());
+            SweepFit fit = fits.of(document.impedance());
             model.addAttribute("charts", charts.preview(part.document(), upload.fileName(), upload.sweep().impedance()));
             model.addAttribute("view", SweepView.of(fit, document, part.document(), library.sweepsOf(partId),
                     charts.sheet(part.document(), fit.curve().grid().startHz(), fit.curve().grid().stopHz())));

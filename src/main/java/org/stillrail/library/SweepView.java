@@ -16,7 +16,7 @@ record SweepView(
      */
     static SweepView of(SweepFit fit, SweepDocument document, PartDocument part, List<Sweep> earlier, Curve sheet) {
         Trust trust = Trust.of(document, fit.curve());
-        List<SweepFigure> figures = SweepFindings.figures(fit, trust);
+        List<SweepFigure> figures = SweepFindings.figures(fit, part, trust);
         List<Finding> findings = SweepFindings.of(fit, figures, document, part, earlier);
         return new SweepView(findings, FigureLine.of(part, figures), trust.words(), fit.words(),
                 SweepCharts.of(part, fit, trust, sheet, findings), fit.problem());

@@ -16,6 +16,9 @@ import org.stillrail.web.Quantity;
  */
 final class SettingsForm {
 
+    private static final int FEWEST_POINTS = 2;
+    private static final int MOST_POINTS = 1000;
+
     private SettingsForm() {
     }
 
@@ -30,7 +33,8 @@ final class SettingsForm {
             rule(form, technology, rules);
         }
         List<VettingItem> items = Arrays.stream(VettingItem.values()).filter(item -> !form.isBlank("vetting." + item.name())).toList();
-        return form.errors().none() ? new SettingsDocument(new TeamSettings(peak, new DeratingRules(rules)), items) : null;
+        Integer points = form.whole("pointsPerDecade", "Points a decade", FEWEST_POINTS, MOST_POINTS, true);
+        return form.errors().none() ? new SettingsDocument(new TeamSettings(peak, new DeratingRules(rules)), items, points) : null;
     }
 
     private static void rule(Form form, Technology technology, List<DeratingRule> rules) {
@@ -68,6 +72,7 @@ final class SettingsForm {
 
     static Form fill(SettingsDocument settings) {
         Form form = Form.empty().with("largestSensitivityPeak", Quantity.entry(settings.evaluation().largestSensitivityPeak(), ""));
+        form.with("pointsPerDecade", settings.pointsPerDecade().toString());
         settings.vettingItems().forEach(item -> form.with("vetting." + item.name(), "on"));
         for (DeratingRule rule : settings.evaluation().deratingRules().rules()) {
             String of = rule.technology().key() + ".";

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.multipart;
@@ -33,6 +34,7 @@ import org.springframework.test.web.servlet.request.MockMultipartHttpServletRequ
 import org.stillrail.account.Role;
 import org.stillrail.document.Sha256;
 import org.stillrail.electrical.capacitor.SeriesRlc;
+import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.electrical.curve.Complex;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
@@ -73,6 +75,18 @@ class SweepImportTest {
                 .andExpect(content().string(containsString("&quot;label&quot;:&quot;off the datasheet&quot;")))
                 .andExpect(content().string(containsString("what is usual stands in")));
         assertThat(library.sweepsOf(part.id())).isEmpty();
+    }
+
+    /** Class 1 ceramics up to a nanofarad are stated at 1 MHz, where a fifth too much is off the sheet. */
+    @Test
+    void aClassOneCeramicIsHeldAgainstItsSheetAtOneMegahertz() throws Exception {
+        PartDocument like = SweepBench.part("IMPORT-CLASS-1");
+        PartDocument sheet = new PartDocument(like.partNumber(), like.maker(), Technology.CERAMIC_CLASS_1, 1e-9, new PartDocument.Tolerance(5, 5), 50,
+                List.of(), 0.5e-9, null, null, null, null, null, null, null, null, null, null, null, null, ModelChoice.DATASHEET, null, null);
+        Part part = parts.insert(sheet, Vetting.PROPOSED, null, people.with(Role.ENGINEER), OffsetDateTime.now(clock));
+        preview(part, "good.csv", SweepBench.csv(new SeriesRlc(1.02e-9, 0.1, 0.5e-9))).andExpect(content().string(not(containsString("off the datasheet"))));
+        preview(part, "off.csv", SweepBench.csv(new SeriesRlc(1.2e-9, 0.1, 0.5e-9)))
+                .andExpect(content().string(allOf(containsString("off the datasheet"), containsString("C at 1 MHz"))));
     }
 
     @Test
@@ -267,14 +281,19 @@ class SweepImportTest {
     @Test
     void aHundredThousandPointsAreReadAndDrawnThinned() throws Exception {
         Part part = part("IMPORT-LONG");
-        byte[] bytes = SweepWriter.csv(SweepBench.curve(SweepBench.PIECE, FrequencyGrid.logSpaced(50, 20e6, 100_000)), List.of())
-                .getBytes(StandardCharsets.UTF_8);
+        Curve smooth = SweepBench.curve(SweepBench.PIECE, FrequencyGrid.logSpaced(50, 20e6, 100_000));
+        double[] r = smooth.reals();
+        r[62_347] = 7.77;
+        byte[] bytes = SweepWriter.csv(new Curve(smooth.grid(), r, smooth.imaginaries()), List.of()).getBytes(StandardCharsets.UTF_8);
         store(part, "long.csv", bytes).andExpect(header().exists("HX-Redirect"));
         Sweep sweep = library.sweepsOf(part.id()).get(0);
         assertThat(sweep.points()).isEqualTo(100_000);
         String page = mvc.perform(get("/library/sweeps/{id}", sweep.id())
                 .with(people.as(Role.VIEWER))).andExpect(status().isOk()).andReturn().getResponse().getContentAsString();
         assertThat(page.length()).isLessThan(4_000_000);
+        // The single point that stands out is among those that are drawn, of |Z| and of the ESR, and the fit owns up to it.
+        assertThat(page.split("7\\.77\\b", -1).length).as("places where the peak stands").isGreaterThanOrEqualTo(3);
+        assertThat(page).contains("it does not follow the sweep there");
     }
 
     private static final FrequencyGrid GRID = FrequencyGrid.logSpaced(50, 20e6, 281);

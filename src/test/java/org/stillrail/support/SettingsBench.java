@@ -23,7 +23,7 @@ public final class SettingsBench {
 
     /** Another limit of the loop's sensitivity. */
     public void changePeak(double largestSensitivityPeak) {
-        change(new SettingsDocument(before.evaluation().withLargestSensitivityPeak(largestSensitivityPeak), before.vettingItems()));
+        change(new SettingsDocument(before.evaluation().withLargestSensitivityPeak(largestSensitivityPeak), before.vettingItems(), before.pointsPerDecade()));
     }
 
     public void putBack() {

@@ -16,6 +16,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import org.stillrail.account.Role;
+import org.stillrail.document.CanonicalJson;
 import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.electrical.requirement.DeratingRule;
 import org.stillrail.electrical.requirement.TeamSettings;
@@ -42,7 +43,7 @@ class SettingsPagesTest {
         if (fieldAndValue.length > 0) {
             form.with(fieldAndValue[0], fieldAndValue[1]);
         }
-        call.param("largestSensitivityPeak", form.get("largestSensitivityPeak"));
+        call.param("largestSensitivityPeak", form.get("largestSensitivityPeak")).param("pointsPerDecade", form.get("pointsPerDecade"));
         document.vettingItems().forEach(item -> call.param("vetting." + item.name(), "on"));
         for (Technology technology : Technology.values()) {
             for (String field : List.of("share", "upTo", "secondShare", "second", "below", "least", "source")) {
@@ -78,10 +79,11 @@ class SettingsPagesTest {
         int from = settings.latest().map(revision -> revision.number()).orElse(0);
         DeratingRule film = DeratingRule.constant(Technology.FILM, 0.7, "our own tests");
         SettingsDocument changed = new SettingsDocument(
-                TeamSettings.DEFAULT.withDeratingRules(TeamSettings.DEFAULT.deratingRules().with(film)), List.of(VettingItem.COST));
+                TeamSettings.DEFAULT.withDeratingRules(TeamSettings.DEFAULT.deratingRules().with(film)), List.of(VettingItem.COST), 35);
         mvc.perform(filled(from, changed).with(people.as(Role.ADMINISTRATOR))).andExpect(redirectedUrl("/settings"));
         assertThat(settings.current().evaluation().deratingRules().of(Technology.FILM)).contains(film);
         assertThat(settings.current().vettingItems()).containsExactly(VettingItem.COST);
+        assertThat(settings.current().pointsPerDecade()).isEqualTo(35);
         mvc.perform(filled(from, SettingsDocument.DEFAULT).with(people.as(Role.ADMINISTRATOR))).andExpect(status().isOk())
                 .andExpect(content().string(containsString("changed by somebody else")));
         assertThat(settings.current().vettingItems()).containsExactly(VettingItem.COST);
@@ -90,6 +92,22 @@ class SettingsPagesTest {
         mvc.perform(filled(from + 1, SettingsDocument.DEFAULT).with(people.as(Role.ADMINISTRATOR))).andExpect(redirectedUrl("/settings"));
         assertThat(settings.current().evaluation().deratingRules().of(Technology.FILM))
                 .isEqualTo(TeamSettings.DEFAULT.deratingRules().of(Technology.FILM));
+    }
+
+    @Test
+    void settingsFromBeforePointsADecadeCouldBeChosenReadAsTheUsualOnes() {
+        String now = CanonicalJson.write(SettingsDocument.DEFAULT);
+        String old = now.replaceFirst(",?\"pointsPerDecade\":20", "");
+        assertThat(old).isNotEqualTo(now);
+        SettingsDocument read = CanonicalJson.read(old.replace("{,", "{"), SettingsDocument.class);
+        assertThat(read.pointsPerDecade()).isEqualTo(SettingsDocument.USUAL_POINTS_PER_DECADE);
+        assertThat(read.vettingItems()).isEqualTo(SettingsDocument.DEFAULT.vettingItems());
+    }
+
+    @Test
+    void pointsADecadeAreAWholeNumber() throws Exception {
+        mvc.perform(filled(0, SettingsDocument.DEFAULT, "pointsPerDecade", "many").with(people.as(Role.ADMINISTRATOR)))
+                .andExpect(content().string(containsString("Points a decade must be a whole number")));
     }
 
     @Test

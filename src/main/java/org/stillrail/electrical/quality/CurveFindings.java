@@ -10,33 +10,34 @@ import org.stillrail.electrical.fit.KramersKronigCheck;
 import org.stillrail.electrical.fit.VectorFitting;
 
 /**
- * What the points of a sweep say about themselves. The limits are common practice, no source: 20 points a decade, 1 % of noise,
- * 1 % of Kramers-Kronig residual beyond what noise explains.
+ * What the points of a sweep say about themselves. The limits are common practice, no source: 1 % of noise, 1 % of Kramers-Kronig
+ * residual beyond what noise explains. How many points a decade are enough is for the caller to say.
  */
 public final class CurveFindings {
 
-    public static final double POINTS_A_DECADE = 20;
     public static final double NOISE_PERCENT = 1;
     public static final double RESIDUAL_PERCENT = 1;
 
     /** A step this many times the usual one is a gap, if it is also wider than a tenth of a decade. */
     private static final double GAP_STEPS = 4;
     private static final double GAP_DECADES = 0.1;
-    /** Twenty points to a decade have nineteen steps between them. */
-    private static final double WIDEST_STEP = 1 / (POINTS_A_DECADE - 1);
     private static final int MOST_POINTS_CHECKED = 2000;
 
     private CurveFindings() {
     }
 
-    /** Nothing is thrown for any curve. */
-    public static List<Finding> of(Curve impedance) {
+    /**
+     * Nothing is thrown for any curve.
+     *
+     * @param pointsPerDecade fewer are a finding; 2 or more
+     */
+    public static List<Finding> of(Curve impedance, int pointsPerDecade) {
         List<Finding> findings = new ArrayList<>();
         if (impedance.size() < 2) {
             findings.add(new Finding(FindingKind.FEW_POINTS, "The sweep is a single point.", List.of()));
             return findings;
         }
-        spacing(impedance.grid(), findings);
+        spacing(impedance.grid(), pointsPerDecade, findings);
         negative(impedance, findings);
         Curve thinned = Thinning.everySo(impedance, MOST_POINTS_CHECKED);
         if (isCheckable(thinned)) {
@@ -47,21 +48,23 @@ public final class CurveFindings {
         return findings;
     }
 
-    private static void spacing(FrequencyGrid grid, List<Finding> findings) {
+    private static void spacing(FrequencyGrid grid, int pointsPerDecade, List<Finding> findings) {
+        // Twenty points to a decade have nineteen steps between them.
+        double widestStep = 1.0 / (pointsPerDecade - 1);
         double[] decades = new double[grid.size() - 1];
         for (int i = 0; i < decades.length; i++) {
             decades[i] = Math.log10(grid.hz(i + 1) / grid.hz(i));
         }
         double[] sorted = decades.clone();
         Arrays.sort(sorted);
-        double gapFrom = Math.max(GAP_DECADES, GAP_STEPS * sorted[sorted.length / 2]);
+        double gapFrom = Math.max(Math.max(GAP_DECADES, widestStep), GAP_STEPS * sorted[sorted.length / 2]);
         List<FrequencySpan> gaps = FrequencySpan.ofSteps(grid, i -> decades[i] > gapFrom);
         if (!gaps.isEmpty()) {
             findings.add(new Finding(FindingKind.GAP, "No points " + Words.spans(gaps) + ".", gaps));
         }
-        List<FrequencySpan> sparse = FrequencySpan.ofSteps(grid, i -> decades[i] > WIDEST_STEP && decades[i] <= gapFrom);
+        List<FrequencySpan> sparse = FrequencySpan.ofSteps(grid, i -> decades[i] > widestStep && decades[i] <= gapFrom);
         if (!sparse.isEmpty()) {
-            findings.add(new Finding(FindingKind.FEW_POINTS, "Fewer than 20 points a decade " + Words.spans(sparse) + ".", sparse));
+            findings.add(new Finding(FindingKind.FEW_POINTS, "Fewer than " + pointsPerDecade + " points a decade " + Words.spans(sparse) + ".", sparse));
         }
     }
 

@@ -33,18 +33,23 @@ public final class SweepFigures {
     }
 
     /**
-     * C at 120 Hz and 1 kHz, ESR at 100 kHz and least, ESL, self-resonance, in this order.
+     * C at 120 Hz, 1 kHz and where the datasheet states it, ESR at 100 kHz and least, ESL, self-resonance, in this order.
      *
      * @param range      what was measured; nothing is read outside
+     * @param testHz     where the datasheet states the capacitance; read there too where that is more than an octave from 120 Hz and
+     *                   from 1 kHz: small class 1 ceramics are stated at 1 MHz, double-layer cells far below 1 Hz
      * @param errorOhmAt radius of the disc around Z by the instrument's accuracy, over frequency; null where not known
      */
-    public static List<SweepFigure> of(ImpedanceModel model, ValidRange range, DoubleUnaryOperator errorOhmAt) {
-        return new SweepFigures(model, range, errorOhmAt).all();
+    public static List<SweepFigure> of(ImpedanceModel model, ValidRange range, double testHz, DoubleUnaryOperator errorOhmAt) {
+        return new SweepFigures(model, range, errorOhmAt).all(testHz);
     }
 
-    private List<SweepFigure> all() {
+    private List<SweepFigure> all(double testHz) {
         capacitance("C at 120 Hz", 120);
         capacitance("C at 1 kHz", 1e3);
+        if (isFar(testHz, 120) && isFar(testHz, 1e3)) {
+            capacitance("C at " + Words.hertz(testHz), testHz);
+        }
         resistance("ESR at 100 kHz", 100e3);
         FrequencyGrid grid = FrequencyGrid.logSpaced(range.fromHz(), range.toHz(), SCAN_POINTS);
         double[] r = new double[SCAN_POINTS];
@@ -59,6 +64,10 @@ public final class SweepFigures {
         figures.add(new SweepFigure("least ESR", "ohm", r[least], grid.hz(least), error(grid.hz(least))));
         resonance(crossing < 0 ? null : zero(grid.hz(crossing - 1), grid.hz(crossing)));
         return List.copyOf(figures);
+    }
+
+    private static boolean isFar(double hz, double otherHz) {
+        return Math.abs(Math.log(hz / otherHz)) > Math.log(2);
     }
 
     private void capacitance(String name, double hz) {

@@ -26,7 +26,7 @@ class CurveFindingsTest {
 
     @Test
     void aCleanSweepHasNoFindings() {
-        assertThat(CurveFindings.of(curve(FINE, i -> 0))).isEmpty();
+        assertThat(CurveFindings.of(curve(FINE, i -> 0), 20)).isEmpty();
     }
 
     @Test
@@ -86,7 +86,7 @@ class CurveFindingsTest {
 
     @Test
     void figuresAreThoseOfTheClosedForm() {
-        List<SweepFigure> figures = SweepFigures.of(PART, new ValidRange(50, 100e6), hz -> 1e-3);
+        List<SweepFigure> figures = SweepFigures.of(PART, new ValidRange(50, 100e6), 120, hz -> 1e-3);
         double resonance = 1 / (2 * Math.PI * Math.sqrt(22e-6 * 1.2e-9));
         // -1/(wX) of the whole part is C / (1 - (f/f0)^2), worked out by hand.
         Source closedForm = Source.independent("closed form of a series R-L-C by hand");
@@ -104,7 +104,7 @@ class CurveFindingsTest {
 
     @Test
     void whatTheSweepDoesNotReachIsNotGiven() {
-        List<SweepFigure> figures = SweepFigures.of(PART, new ValidRange(500, 50e3), null);
+        List<SweepFigure> figures = SweepFigures.of(PART, new ValidRange(500, 50e3), 120, null);
         assertThat(figures.get(0).value()).isNull();
         assertThat(figures.get(1).value()).isNotNull();
         assertThat(figures.get(2).value()).isNull();
@@ -138,13 +138,13 @@ class CurveFindingsTest {
     }
 
     private static Finding only(Curve curve, FindingKind kind) {
-        List<Finding> found = CurveFindings.of(curve).stream().filter(finding -> finding.kind() == kind).toList();
+        List<Finding> found = CurveFindings.of(curve, 20).stream().filter(finding -> finding.kind() == kind).toList();
         assertThat(found).as(kind.label()).hasSize(1);
         return found.get(0);
     }
 
     private static List<FindingKind> kinds(Curve curve) {
-        return CurveFindings.of(curve).stream().map(Finding::kind).toList();
+        return CurveFindings.of(curve, 20).stream().map(Finding::kind).toList();
     }
 
     private static Curve curve(FrequencyGrid grid, IntToDoubleFunction addedOhm) {
