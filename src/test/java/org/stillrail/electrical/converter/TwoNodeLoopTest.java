@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,6 +23,9 @@ import org.stillrail.electrical.step.LoadStep;
 import org.stillrail.electrical.step.StepRefusedException;
 import org.stillrail.electrical.step.StepRequest;
 import org.stillrail.electrical.step.StepResult;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /** The loop of a bank at two nodes: the textbook's equation point by point, and stability as it shows in time. */
 class TwoNodeLoopTest {
@@ -53,19 +57,20 @@ class TwoNodeLoopTest {
             Complex inductor = new Complex(1e-3, omega * 0.33e-6);
             Complex c = new Complex(0, -6e4 / omega).times(new Complex(1, GRID.hz(i) / 6e3)).over(new Complex(1, GRID.hz(i) / 250e3));
             Complex delay = Complex.polar(1, -omega * 1e-6);
-            same(one, i, c.times(8).times(sensed).over(inductor.plus(nodes.atConverter())).times(delay));
+            same("Loop of a bank at two nodes, voltage mode, sensed at the " + sense.name().toLowerCase(Locale.ROOT), one, i, c.times(8).times(sensed).over(inductor.plus(nodes.atConverter())).times(delay));
             double wn = Math.PI * 500e3;
             double duty = 0.1;
             double slope = (12 - 1.2) / 0.33e-6;
             double inverseQ = Math.PI * ((1 + 1e6 / slope) * (1 - duty) - 0.5);
             Complex sampling = new Complex(1 - omega * omega / (wn * wn), omega / wn * inverseQ);
-            same(two, i, c.times(1 / 0.05).times(sensed).over(sampling));
+            same("Loop of a bank at two nodes, current mode, sensed at the " + sense.name().toLowerCase(Locale.ROOT), two, i, c.times(1 / 0.05).times(sensed).over(sampling));
         }
     }
 
-    private static void same(LoopResult loop, int i, Complex t) {
+    private static void same(String name, LoopResult loop, int i, Complex t) {
         Complex got = Complex.polar(Math.pow(10, loop.gainDb()[i] / 20), Math.toRadians(loop.phaseDeg()[i]));
-        assertThat(got.minus(t).magnitude()).isLessThan(1e-9 * t.magnitude());
+        Check.that(Topic.LOOP, name + ": error of T over |T|").source(Source.fromMemory("textbook equation of the averaged loop, written out point by point"))
+                .expected("the same complex T at 400 frequencies").absolute(1e-9).compare("", 0, got.minus(t).magnitude() / t.magnitude());
         assertThat(loop.sensitivity()[i]).isCloseTo(1 / Complex.ONE.plus(t).magnitude(), within(1e-8 * loop.sensitivity()[i]));
     }
 
@@ -109,7 +114,9 @@ class TwoNodeLoopTest {
         Bank bank = bank(new SeriesPath(r, l), sense);
         Converter converter = new Converter(STAGE, new VoltageMode(1.5, 0), COMPENSATOR);
         LoopResult loop = Loop.of(bank, converter, GRID);
-        assertThat(settles(bank, converter)).isEqualTo(loop.stable());
+        Check.that(Topic.LOOP, "Stability by encirclements of a bank at two nodes, seven paths")
+                .source(Source.independent("a small step solved in time: its slopes die away or grow")).expected("stable where the step settles")
+                .compare("", settles(bank, converter) ? 1 : 0, loop.stable() ? 1 : 0);
     }
 
     @Test
