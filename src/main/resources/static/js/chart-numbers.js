@@ -11,7 +11,8 @@
 
   // A spreadsheet takes a leading = + - @ for a formula, and names are typed by people.
   function quoted(text) {
-    const safe = /^[=+\-@\t\r]/.test(text) ? "'" + text : text;
+    // A spreadsheet takes such a cell for a formula; some split at semicolons and tabs too.
+    const safe = text.replace(/(^|[;\t\r\n])(?=[=+\-@])/g, "$1'");
     return /[",\r\n]/.test(safe) ? '"' + safe.replaceAll('"', '""') + '"' : safe;
   }
 

@@ -9,6 +9,7 @@ import org.springframework.http.ResponseEntity;
 import org.stillrail.document.CanonicalJson;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.sweepfile.SweepWriter;
+import org.stillrail.web.Csv;
 import org.stillrail.web.NotFoundException;
 
 /** An impedance as a file to download: Touchstone 1.1 with Z or S, CSV, or JSON. */
@@ -37,7 +38,8 @@ public final class SweepExport {
             case "touchstone-z" -> file(name + ".s1p", MediaType.TEXT_PLAIN, SweepWriter.touchstoneZ(impedance, description));
             case "touchstone-s" -> file(name + ".s1p", MediaType.TEXT_PLAIN,
                     SweepWriter.touchstoneS(impedance, referenceOhm == null ? REFERENCE_OHM : referenceOhm, description));
-            case "csv" -> file(name + ".csv", new MediaType("text", "csv", StandardCharsets.UTF_8), SweepWriter.csv(impedance, description));
+            case "csv" -> file(name + ".csv", new MediaType("text", "csv", StandardCharsets.UTF_8),
+                    SweepWriter.csv(impedance, description.stream().map(Csv::comment).toList()));
             case "json" -> file(name + ".json", MediaType.APPLICATION_JSON, CanonicalJson.write(
                     new Exported(name, description, impedance.grid().toArray(), impedance.reals(), impedance.imaginaries())));
             default -> throw new NotFoundException("There is no format '" + format + "'; there are " + String.join(", ", FORMATS) + ".");

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.springframework.core.io.ClassPathResource;
+import org.stillrail.support.Endpoint;
 
 /**
  * {@code role-table.csv}: one line for each endpoint, one column for a stranger and one for each role, {@code yes} or

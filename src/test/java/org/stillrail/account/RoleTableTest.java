@@ -5,8 +5,6 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.multipart;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.request;
 
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -21,8 +19,8 @@ import org.springframework.http.MediaType;
 import org.springframework.mock.web.MockMultipartFile;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.AbstractMockHttpServletRequestBuilder;
-import org.springframework.web.servlet.mvc.method.RequestMappingInfoHandlerMapping;
 import org.stillrail.support.AppTest;
+import org.stillrail.support.Endpoint;
 import org.stillrail.support.TestPeople;
 
 /** Every endpoint of the application is in the table, and answers each role as the table says. */
@@ -40,25 +38,16 @@ class RoleTableTest {
     @Autowired
     private TestPeople people;
 
-    private List<Endpoint> endpoints() {
-        return context.getBeansOfType(RequestMappingInfoHandlerMapping.class).values().stream()
-                .flatMap(mapping -> mapping.getHandlerMethods().keySet().stream())
-                .flatMap(Endpoint::of)
-                .filter(endpoint -> !endpoint.path().equals("/error"))
-                .sorted(Comparator.comparing(Endpoint::path).thenComparing(Endpoint::method))
-                .toList();
-    }
-
     @Test
     void everyEndpointHasALineAndEveryLineAnEndpoint() {
-        Set<String> endpoints = endpoints().stream().map(Endpoint::name).collect(Collectors.toSet());
+        Set<String> endpoints = Endpoint.all(context).stream().map(Endpoint::name).collect(Collectors.toSet());
         assertThat(endpoints).filteredOn(name -> !table.names().contains(name)).as("endpoints without a line").isEmpty();
         assertThat(table.names()).filteredOn(name -> !endpoints.contains(name)).as("lines without an endpoint").isEmpty();
     }
 
     @TestFactory
     Stream<DynamicTest> everyoneIsAnsweredAsTheTableSays() {
-        return endpoints().stream()
+        return Endpoint.all(context).stream()
                 .filter(endpoint -> table.names().contains(endpoint.name()))
                 .map(endpoint -> DynamicTest.dynamicTest(endpoint.name(), () -> check(endpoint)));
     }

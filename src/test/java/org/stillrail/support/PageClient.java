@@ -36,6 +36,17 @@ public final class PageClient {
         return this;
     }
 
+    /** What a path is answered with, whatever the status. */
+    public record Answer(int status, String type, String text) {
+    }
+
+    /** Asks without the expectation of a page. */
+    public Answer ask(String path) throws IOException, InterruptedException {
+        HttpResponse<byte[]> answer = http.send(HttpRequest.newBuilder(URI.create(root + path)).build(), HttpResponse.BodyHandlers.ofByteArray());
+        return new Answer(answer.statusCode(), answer.headers().firstValue("Content-Type").orElse(""),
+                new String(answer.body(), StandardCharsets.UTF_8));
+    }
+
     /** The page at this path; its form token is kept for the next post. */
     public String get(String path) throws IOException, InterruptedException {
         return new String(bytes(path), StandardCharsets.UTF_8);
