@@ -9,6 +9,8 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.bank.Distance;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.curve.Curve;
@@ -61,6 +63,26 @@ class MountingFitTest {
         Curve noisy = noisy(exact, 0.01);
         MountingFit fit = MountingFit.of(bank(SeriesPath.NONE, SeriesPath.NONE), noisy, MountingBounds.BELIEVABLE);
         assertThat(fit.mountings().get(1).inductanceTold()).isFalse();
+    }
+
+    @Test
+    void mountingsAtBothEndsOfAPathAreRecoveredAtTheLoad() {
+        Bank real = atTwoNodes(bank(BULK, CERAMIC));
+        MountingFit fit = MountingFit.of(atTwoNodes(bank(SeriesPath.NONE, SeriesPath.NONE)), real.on(GRID).bank(), MountingBounds.BELIEVABLE);
+        List<SeriesPath> expected = List.of(BULK, CERAMIC);
+        for (int k = 0; k < 2; k++) {
+            SeriesPath found = fit.mountings().get(k).after();
+            assertThat(found.inductanceH()).isCloseTo(expected.get(k).inductanceH(), within(1e-3 * expected.get(k).inductanceH()));
+            assertThat(found.resistanceOhm()).isCloseTo(expected.get(k).resistanceOhm(), within(1e-3 * expected.get(k).resistanceOhm()));
+        }
+        assertThat(fit.after()).isLessThan(1e-3);
+    }
+
+    private static Bank atTwoNodes(Bank bank) {
+        Branch ceramic = bank.branches().get(1);
+        return new Bank(List.of(bank.branches().get(0),
+                new Branch(ceramic.label(), ceramic.count(), ceramic.part(), ceramic.mounting(), ceramic.shared(), Node.LOAD)),
+                new Distance(new SeriesPath(1e-3, 0.5e-9), Node.LOAD, new SeriesRlc(1e-6, 2e-3, 1e-11)));
     }
 
     @Test
