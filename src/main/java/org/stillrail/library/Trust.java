@@ -145,7 +145,7 @@ final class Trust {
         String shown = bands.stream().limit(SHOWN_BANDS)
                 .map(band -> band.startHz() == band.stopHz() ? "at " + hz(band.startHz()) : "from " + hz(band.startHz()) + " to " + hz(band.stopHz()))
                 .collect(Collectors.joining(", "));
-        return shown + (bands.size() > SHOWN_BANDS ? " and in " + (bands.size() - SHOWN_BANDS) + " more places" : "");
+        return shown + (bands.size() > SHOWN_BANDS ? (bands.size() - SHOWN_BANDS == 1 ? " and in one more place" : " and in " + (bands.size() - SHOWN_BANDS) + " more places") : "");
     }
 
     private static String hz(double hz) {

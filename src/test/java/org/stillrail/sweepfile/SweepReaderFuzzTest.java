@@ -99,6 +99,27 @@ class SweepReaderFuzzTest {
     }
 
     @Property(tries = 2_000, shrinking = ShrinkingMode.OFF)
+    void tracesWithFaults(@ForAll long seed) {
+        Random random = new Random(seed);
+        StringBuilder text = new StringBuilder("time,volt\n");
+        for (int i = random.nextInt(40); i >= 0; i--) {
+            text.append(i * 1e-6).append(random.nextInt(9) == 0 ? ";" : ",").append(random.nextGaussian()).append('\n');
+        }
+        for (int i = random.nextInt(8); i > 0; i--) {
+            text.insert(random.nextInt(text.length()), WORDS[random.nextInt(WORDS.length)]);
+        }
+        byte[] bytes = text.toString().getBytes(random.nextInt(5) == 0 ? StandardCharsets.UTF_16LE : StandardCharsets.UTF_8);
+        assertTimeoutPreemptively(HANGS, () -> {
+            try {
+                NumberColumns read = NumberColumns.read(bytes, 2);
+                assertThat(read.columns()).hasSizeGreaterThanOrEqualTo(2).allSatisfy(column -> assertThat(column).hasSize(read.rows()));
+            } catch (SweepFileException refused) {
+                assertThat(refused.reason()).isNotBlank();
+            }
+        });
+    }
+
+    @Property(tries = 2_000, shrinking = ShrinkingMode.OFF)
     void mappingsInAnyOrder(@ForAll long seed) {
         Random random = new Random(seed);
         String[] words = {"frequency", "resistance", "reactance", "phase", "magnitude", "reference", "decimal", "delimiter", "=", "=", "=", ",", ";", "1",

@@ -10,15 +10,17 @@ import org.stillrail.electrical.curve.Extremum;
 import org.stillrail.electrical.evaluation.Corner;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.KeyFrequencies;
+import org.stillrail.electrical.spread.SpreadCorner;
 import org.stillrail.web.Quantity;
 
 /**
  * What to take to the bench before anyone solders: the bank as composed and with one part more and one fewer of each branch, the
  * frequencies to read, and what to expect there, from the lowest to the highest of all corners.
  *
- * @param atLoad whether the bank has two nodes, of which the load's is to be probed
+ * @param conditions bias and temperature that the expected values hold at
+ * @param atLoad     whether the bank has two nodes, of which the load's is to be probed
  */
-record BenchSheet(List<Mix> mixes, int corners, boolean atLoad) {
+record BenchSheet(List<Mix> mixes, int corners, String conditions, boolean atLoad) {
 
     private static final int MOST_RESONANCES = 4;
 
@@ -40,12 +42,14 @@ record BenchSheet(List<Mix> mixes, int corners, boolean atLoad) {
                 int count = branches.get(k).count() + more;
                 if (count > 0 || branches.size() > 1) {
                     int branch = k;
-                    mixes.add(mix("with " + count + " \u00d7 " + branches.get(k).label(),
+                    mixes.add(mix(count == 0 ? "without " + branches.get(k).label() : "with " + count + " \u00d7 " + branches.get(k).label(),
                             corners.stream().map(corner -> changed(corner.bank(), branch, count)).toList(), evaluation.frequencies()));
                 }
             }
         }
-        return new BenchSheet(mixes, corners.size(), evaluation.input().distance() != null);
+        SpreadCorner nominal = corners.get(0).conditions();
+        return new BenchSheet(mixes, corners.size(),
+                Quantity.format(nominal.outputV(), "V", 3) + " of bias and " + Quantity.format(nominal.ambientC(), "degC", 3), evaluation.input().distance() != null);
     }
 
     private static Bank changed(Bank bank, int branch, int count) {

@@ -21,8 +21,9 @@ public final class SheetFindings {
         if (measured.known()) {
             double slack = measured.uncertainty() == null ? 0 : measured.uncertainty();
             if (measured.value() + slack < leastF || measured.value() - slack > mostF) {
-                add(measured, "is " + Words.percent(100 * (measured.value() / (measured.value() < leastF ? leastF : mostF) - 1))
-                        + " beyond the datasheet's tolerance");
+                boolean low = measured.value() < leastF;
+                add(measured, "is " + Words.percent(100 * Math.abs(measured.value() / (low ? leastF : mostF) - 1))
+                        + (low ? " below the least" : " above the most") + " that the datasheet's tolerance allows");
             }
         }
         return this;

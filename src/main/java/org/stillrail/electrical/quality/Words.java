@@ -28,7 +28,7 @@ final class Words {
             text.append(i == 0 ? "" : ", ").append(span.fromHz() == span.toHz()
                     ? "at " + hertz(span.fromHz()) : "from " + hertz(span.fromHz()) + " to " + hertz(span.toHz()));
         }
-        return text + (spans.size() > SHOWN_SPANS ? " and in " + (spans.size() - SHOWN_SPANS) + " more places" : "");
+        return text + (spans.size() > SHOWN_SPANS ? (spans.size() - SHOWN_SPANS == 1 ? " and in one more place" : " and in " + (spans.size() - SHOWN_SPANS) + " more places") : "");
     }
 
     private static String number(double value) {

@@ -130,6 +130,7 @@ class BenchPagesTest {
         UUID bankId = composed("Bench sheet");
         mvc.perform(get("/banks/" + bankId + "/revisions/1/bench/sheet").with(people.as(Role.VIEWER))).andExpect(status().isOk())
                 .andExpect(content().string(containsString("with 3 \u00d7 bulk")))
+                .andExpect(content().string(containsString("3.3\u00a0V of bias and 25\u00a0\u00b0C")))
                 .andExpect(content().string(containsString("crossover")))
                 .andExpect(content().string(containsString("500\u00a0kHz")));
         mvc.perform(get("/banks/" + bankId + "/revisions/1/export/touchstone-z").with(people.as(Role.VIEWER))).andExpect(status().isOk())
