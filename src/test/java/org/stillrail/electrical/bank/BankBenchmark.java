@@ -1,6 +1,5 @@
 package org.stillrail.electrical.bank;
 
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -10,11 +9,7 @@ import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.results.RunResult;
-import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
-import org.openjdk.jmh.runner.options.OptionsBuilder;
-import org.openjdk.jmh.runner.options.TimeValue;
 import org.stillrail.electrical.capacitor.DatasheetModel;
 import org.stillrail.electrical.capacitor.ImpedanceModel;
 import org.stillrail.electrical.capacitor.LossFigures;
@@ -25,6 +20,7 @@ import org.stillrail.electrical.curve.FrequencyGrid;
 import org.stillrail.electrical.ripple.BuckCurrent;
 import org.stillrail.electrical.ripple.PeriodicCurrent;
 import org.stillrail.electrical.ripple.Ripple;
+import org.stillrail.support.Speed;
 
 /** Times of what a bank page works out, on one core; {@link #main} prints them beside their targets. */
 @State(Scope.Benchmark)
@@ -103,21 +99,7 @@ public class BankBenchmark {
         return BranchEffect.of(mixed, figures);
     }
 
-    /** Runs all of them; about half a minute. */
     public static void main(String[] arguments) throws RunnerException {
-        Collection<RunResult> results = new Runner(new OptionsBuilder()
-                .include(BankBenchmark.class.getName())
-                .forks(1)
-                .warmupIterations(5)
-                .warmupTime(TimeValue.seconds(1))
-                .measurementIterations(3)
-                .measurementTime(TimeValue.seconds(1))
-                .build()).run();
-        for (RunResult result : results) {
-            String name = result.getPrimaryResult().getLabel();
-            double time = result.getPrimaryResult().getScore();
-            System.out.printf("%-28s %9.1f us, %.2f of the target of %.0f us%n",
-                    name, time, time / TARGET_US.get(name), TARGET_US.get(name));
-        }
+        Speed.print(BankBenchmark.class, TARGET_US);
     }
 }

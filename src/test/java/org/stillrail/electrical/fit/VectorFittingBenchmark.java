@@ -1,7 +1,6 @@
 package org.stillrail.electrical.fit;
 
-import java.util.Collection;
-import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -11,12 +10,10 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.results.RunResult;
-import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
-import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.support.Speed;
 
 /** One typical part of 400 points, order search and passivity included, on one core. The target is 10 ms. */
 @State(Scope.Benchmark)
@@ -24,7 +21,7 @@ import org.stillrail.electrical.curve.FrequencyGrid;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 public class VectorFittingBenchmark {
 
-    private static final double TARGET_MS = 10;
+    private static final Map<String, Double> TARGET_MS = Map.of("fit", 10.0);
 
     @Param({"ceramic", "inner resonance", "polymer", "wet aluminium", "double layer"})
     public String part;
@@ -53,14 +50,6 @@ public class VectorFittingBenchmark {
     }
 
     public static void main(String[] arguments) throws RunnerException {
-        Collection<RunResult> results = new Runner(new OptionsBuilder().include(VectorFittingBenchmark.class.getSimpleName())
-                .forks(1).threads(1).warmupIterations(3).warmupTime(org.openjdk.jmh.runner.options.TimeValue.seconds(1))
-                .measurementIterations(3).measurementTime(org.openjdk.jmh.runner.options.TimeValue.seconds(1))
-                .jvmArgsAppend("-XX:ActiveProcessorCount=1").build()).run();
-        for (RunResult result : results) {
-            double ms = result.getPrimaryResult().getScore();
-            System.out.printf(Locale.ROOT, "%-16s noise %-6s %7.2f ms, %.2f of the target%n", result.getParams().getParam("part"),
-                    result.getParams().getParam("noise"), ms, ms / TARGET_MS);
-        }
+        Speed.print(VectorFittingBenchmark.class, TARGET_MS);
     }
 }
