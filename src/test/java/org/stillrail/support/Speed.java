@@ -38,8 +38,8 @@ public final class Speed {
             String unit = result.getPrimaryResult().getScoreUnit().replace("/op", "");
             StringBuilder parameters = new StringBuilder();
             result.getParams().getParamsKeys().forEach(key -> parameters.append(", ").append(key).append(' ').append(result.getParams().getParam(key)));
-            System.out.printf(Locale.ROOT, "%-58s %9.3f %s, %.2f of the target of %.4g %s; processor %.3f ms%n", name + parameters, time, unit,
-                    time / targets.get(name), targets.get(name), unit, processorMs(result));
+            System.out.printf(Locale.ROOT, "%-58s %10.3f %s, %.2f of the target of %.0f %s; processor %.3f ms%n", name + parameters, time,
+                    unit, time / targets.get(name), targets.get(name), unit, processorMs(result));
         }
     }
 
