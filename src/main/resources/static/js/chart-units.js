@@ -55,10 +55,15 @@
     return decade * [1, 2, 2.5, 5, 10].find((factor) => factor * decade >= raw * 0.999);
   }
 
-  function linearTicks(low, high, count = 6, step = niceStep(high - low, count)) {
+  // Fewer than three numbers give no scale: then the steps are halved.
+  function linearTicks(low, high, count = 6, step = 0) {
+    let width = step || niceStep(high - low, count);
+    if (!step && Math.floor(high / width + 1e-9) - Math.ceil(low / width - 1e-9) < 2) {
+      width /= 2;
+    }
     const ticks = [];
-    for (let i = Math.ceil(low / step - 1e-9); i * step <= high + 1e-9 * step; i++) {
-      ticks.push({ value: Number((i * step).toPrecision(12)), major: true, labelled: true });
+    for (let i = Math.ceil(low / width - 1e-9); i * width <= high + 1e-9 * width; i++) {
+      ticks.push({ value: Number((i * width).toPrecision(12)), major: true, labelled: true });
     }
     return ticks;
   }
