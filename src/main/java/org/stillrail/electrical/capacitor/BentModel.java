@@ -35,6 +35,11 @@ public record BentModel(ImpedanceModel inner, double capacitanceF, double remain
     }
 
     private double addedOhmHz() {
-        return (1 / remainingShare - 1) / (2 * Math.PI * capacitanceF);
+        return addedPerF() / (2 * Math.PI);
+    }
+
+    /** Elastance in series, in 1/F; negative where capacitance is gained. */
+    double addedPerF() {
+        return (1 / remainingShare - 1) / capacitanceF;
     }
 }

@@ -7,6 +7,9 @@ import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.ripple.PeriodicCurrent;
 import org.stillrail.electrical.ripple.Ripple;
+import org.stillrail.electrical.step.BranchRealisation;
+import org.stillrail.electrical.step.FittedBranch;
+import org.stillrail.electrical.step.RealisedBank;
 
 /**
  * What the verdicts need to know of a bank at one corner. A part that the rail does not ask for, or that the converter's
@@ -16,17 +19,22 @@ import org.stillrail.electrical.ripple.Ripple;
  * @param rippleAtConverterV peak to peak at the converter's node; null at one node, and where it is not known
  * @param quiet             empty where no ripple limit is set
  * @param loop              null without a control
- * @param steps             null without a control or a load step
+ * @param steps             through the fits of the branches, or as screened; null without a control or a load step
  * @param need              null without a load step
+ * @param screened          the same steps through coarse fits, to see which corners matter
  */
 record CornerFigures(
         Corner corner, Bank bank, Tried<Double> ripplePeakToPeakV, List<QuietHarmonic> quiet, Tried<LoopBand> loop, Tried<StepPair> steps,
-        Tried<ChargeNeed> need, Double rippleAtConverterV) {
+        Tried<ChargeNeed> need, Double rippleAtConverterV, Tried<StepPair> screened) {
 
     private static final int FEWEST_SAMPLES = 2;
+    private static final int CURVE = 600;
 
-    /** @param compensation null without a control */
-    static CornerFigures of(RailFigures rail, Corner corner, Bank bank, Tried<Compensation> compensation, Probe probe) {
+    /**
+     * @param compensation null without a control
+     * @param fits         shared by all corners
+     */
+    static CornerFigures of(RailFigures rail, Corner corner, Bank bank, Tried<Compensation> compensation, Probe probe, Fits fits) {
         Tried<PeriodicCurrent> current = Tried.of(() -> corner.current(rail));
         boolean known = !current.answered() || current.value() != null;
         Tried<Double> ripple = known ? current.then(each -> ripplePeakToPeakV(bank, each, probe)) : null;
@@ -35,18 +43,20 @@ record CornerFigures(
         List<QuietHarmonic> quiet = rail.ripple() == null || ripple == null || !ripple.answered() ? List.of()
                 : QuietHarmonic.of(bank, current.value(), rail.ripple().peakToPeakV());
         if (rail.converter().topology() != Topology.BUCK) {
-            return new CornerFigures(corner, bank, ripple, quiet, null, null, null, atConverter);
+            return new CornerFigures(corner, bank, ripple, quiet, null, null, null, atConverter, null);
         }
         Tried<ChargeNeed> need = rail.loadStep() == null ? null : Tried.of(() -> ChargeNeed.of(corner.stage(rail), rail.loadStep()));
         if (compensation == null) {
-            return new CornerFigures(corner, bank, ripple, quiet, null, null, need, atConverter);
+            return new CornerFigures(corner, bank, ripple, quiet, null, null, need, atConverter, null);
         }
         Tried<LoopBand> loop = probe.wants(Probe.Item.LOOP)
                 ? compensation.then(placed -> LoopBand.of(bank, placed.at(corner, rail), placed.wantedHz())) : probe.known().loop();
-        Tried<StepPair> steps = rail.loadStep() == null ? null : probe.exhausted() != null ? probe.exhausted()
+        Tried<StepPair> screened = rail.loadStep() == null ? null : probe.exhausted() != null ? probe.exhausted()
                 : !compensation.answered() ? Tried.refused(compensation.refusal())
-                : loop.then(band -> steps(rail, corner, bank, compensation.value().at(corner, rail), band, probe));
-        return new CornerFigures(corner, bank, ripple, quiet, loop, steps, need, atConverter);
+                : loop.then(band -> screened(rail, bank, compensation.value().at(corner, rail), band, probe, fits.coarse()));
+        Tried<StepPair> steps = screened == null || !screened.answered() || probe.known() == null ? screened
+                : Tried.answer(screened.value().correctedAs(probe.known().screened(), probe.known().steps()));
+        return new CornerFigures(corner, bank, ripple, quiet, loop, steps, need, atConverter, screened);
     }
 
     private static double exactRippleV(Bank bank, PeriodicCurrent current) {
@@ -55,7 +65,8 @@ record CornerFigures(
 
     /** With the ripple to the last digit instead of to a thousandth. */
     CornerFigures withExactRipple(RailFigures rail) {
-        return new CornerFigures(corner, bank, Tried.of(() -> exactRippleV(bank, corner.current(rail))), quiet, loop, steps, need, rippleAtConverterV);
+        return new CornerFigures(corner, bank, Tried.of(() -> exactRippleV(bank, corner.current(rail))), quiet, loop, steps, need,
+                rippleAtConverterV, screened);
     }
 
     /** To the last digit where it is shown, to a thousandth where it only looks for the worst. */
@@ -66,19 +77,47 @@ record CornerFigures(
         return probe.exactRipple() ? exactRippleV(bank, current) : Ripple.quickPeakToPeakV(bank, current);
     }
 
-    private static StepPair steps(RailFigures rail, Corner corner, Bank bank, Converter converter, LoopBand band, Probe probe) {
-        if (!band.stable()) {
-            throw new IllegalArgumentException("The closed loop is unstable");
-        }
-        StepPair known = probe.known() == null || !probe.known().steps().answered() ? null : probe.known().steps().value();
-        double crossoverHz = KeyFrequencies.of(rail.converter(), band.crossoverHz()).crossoverHz();
+    private static StepPair screened(RailFigures rail, Bank bank, Converter converter, LoopBand band, Probe probe, FittedBranch coarse) {
+        StepPair known = probe.known() == null || !probe.known().screened().answered() ? null : probe.known().screened().value();
+        double crossoverHz = crossoverHz(rail, band);
         double durationS = StepPair.durationS(converter.stage(), rail.loadStep(), crossoverHz);
-        Bank inTime = StepPair.inTime(bank, crossoverHz);
+        BranchRealisation inTime = RealisedBank.of(bank, coarse, crossoverHz);
         boolean step = known == null || probe.wants(Probe.Item.STEP);
         boolean release = known == null || probe.wants(Probe.Item.RELEASE);
         return new StepPair(
-                step ? StepPair.step(inTime, converter, rail.loadStep(), durationS, probe.samples()) : known.step(),
-                release ? StepPair.release(inTime, converter, rail.loadStep(), durationS, probe.samples()) : known.release());
+                step ? StepPair.quickStep(bank, converter, rail.loadStep(), durationS, inTime) : known.step(),
+                release ? StepPair.quickRelease(bank, converter, rail.loadStep(), durationS, inTime) : known.release());
+    }
+
+    /** Whether the steps are those through the fits, or will not be had anyway. */
+    boolean stepsFinal() {
+        return steps == null || steps != screened || !loop.answered() || !loop.value().stable() || steps.exhausted();
+    }
+
+    /**
+     * With the steps of the branches' fits.
+     *
+     * @param fits  shared by all corners of a bank
+     * @param drawn whether their curves are shown
+     */
+    CornerFigures withFittedSteps(RailFigures rail, Compensation compensation, FittedBranch fits, boolean drawn) {
+        Converter converter = compensation.at(corner, rail);
+        double crossoverHz = crossoverHz(rail, loop.value());
+        double durationS = StepPair.durationS(converter.stage(), rail.loadStep(), crossoverHz);
+        Tried<StepPair> fitted = Tried.of(() -> {
+            BranchRealisation inTime = RealisedBank.of(bank, fits, crossoverHz);
+            return drawn ? StepPair.of(bank, converter, rail.loadStep(), durationS, CURVE, inTime)
+                    : new StepPair(StepPair.quickStep(bank, converter, rail.loadStep(), durationS, inTime),
+                            StepPair.quickRelease(bank, converter, rail.loadStep(), durationS, inTime));
+        });
+        return new CornerFigures(corner, bank, ripplePeakToPeakV, quiet, loop, fitted, need, rippleAtConverterV, screened);
+    }
+
+    private static double crossoverHz(RailFigures rail, LoopBand band) {
+        if (!band.stable()) {
+            throw new IllegalArgumentException("The closed loop is unstable");
+        }
+        return KeyFrequencies.of(rail.converter(), band.crossoverHz()).crossoverHz();
     }
 
     /** With the crossover at this corner, wished or usual where the loop is not known. */

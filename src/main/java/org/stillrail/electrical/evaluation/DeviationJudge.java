@@ -46,12 +46,21 @@ final class DeviationJudge implements Judge {
         String kind = under ? "undershoot" : "overshoot";
         String where = figures.bank().distance() == null ? "" : " at the load";
         String sentence = "The load step makes an " + kind + " of " + Words.beside(value, limit, "V") + where + ", " + Words.quantity(limit, "V") + " allowed,"
-                + Corner.at(corner) + "; " + carrier.name() + " carries most of the current round the crossover.";
+                + Corner.at(corner) + "; " + carrier.name() + " carries most of the current round the crossover." + how(steps);
         Explanation explanation = new Explanation(
                 "The output falls by " + Words.quantity(steps.undershootV(), "V") + " and rises by " + Words.quantity(steps.overshootV(), "V")
                         + " at most, while the loop brings the inductor's current to the load's.",
                 carrier.name() + " carries " + Words.percent(carrier.share()) + " of the current at " + Words.quantity(hz, "Hz") + ".",
                 "More capacitance, less ESR, or a higher crossover lowers it.");
         return form.judged(limit, value, corner, carrier.index(), sentence, explanation, new Span(hz / LoopBand.SPREAD, hz * LoopBand.SPREAD));
+    }
+
+    /** How well the branches are known in time, where that is not exact. */
+    private static String how(StepPair steps) {
+        List<String> replaced = steps.step().replaced();
+        if (!replaced.isEmpty()) {
+            return " It rests on an equivalent for '" + String.join("' and '", replaced) + "', of which there is no passive fit.";
+        }
+        return steps.fitErrorPercent() == null ? "" : " The parts' fits are within " + Words.percent(steps.fitErrorPercent() / 100) + " of |Z|.";
     }
 }

@@ -9,7 +9,8 @@ import org.stillrail.electrical.curve.FrequencyGrid;
 import org.stillrail.electrical.requirement.LoadStep;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Topology;
-import org.stillrail.electrical.step.SeriesEquivalent;
+import org.stillrail.electrical.step.FittedBranch;
+import org.stillrail.electrical.step.RealisedBank;
 import org.stillrail.electrical.step.StepResult;
 
 /** Loop and load step of one corner as curves for the charts; what cannot be had is null. */
@@ -18,7 +19,8 @@ record Dynamics(LoopResult loop, StepPair steps, StepPair stepsAlone, List<Strin
     private static final int SAMPLES = 600;
 
     /** @param nominal the bank that a compensator is placed for */
-    static Dynamics of(EvaluationInput input, CornerFigures shown, Bank nominal, KeyFrequencies frequencies, FrequencyGrid grid) {
+    static Dynamics of(
+            EvaluationInput input, CornerFigures shown, Bank nominal, KeyFrequencies frequencies, FrequencyGrid grid, FittedBranch fits) {
         RailFigures rail = input.rail();
         if (rail.converter().topology() != Topology.BUCK) {
             return new Dynamics(null, null, null, List.of());
@@ -29,32 +31,18 @@ record Dynamics(LoopResult loop, StepPair steps, StepPair stepsAlone, List<Strin
                 : Compensation.of(rail, nominal).then(placed -> Loop.of(bank, placed.at(shown.corner(), rail), grid));
         StepPair steps = shown.steps() == null ? null : shown.steps().value();
         Tried<StepPair> alone = step == null ? Tried.refused("")
-                : Tried.of(() -> StepPair.of(StepPair.inTime(bank, frequencies.crossoverHz()), null, step,
-                        StepPair.aloneDurationS(step, frequencies.crossoverHz()), SAMPLES));
+                : Tried.of(() -> StepPair.of(bank, null, step, StepPair.aloneDurationS(step, frequencies.crossoverHz()), SAMPLES,
+                        RealisedBank.of(bank, fits, frequencies.crossoverHz())));
         List<String> warnings = new ArrayList<>();
         if (loop.answered()) {
             warnings.addAll(loop.value().warnings());
         }
         if (steps != null) {
-            warnings.addAll(replacements(bank, frequencies.crossoverHz()));
             for (StepResult each : List.of(steps.step(), steps.release())) {
                 warnings.addAll(each.warnings());
             }
         }
         return new Dynamics(loop.value(), steps, alone.value(),
                 warnings.stream().map(words -> words.endsWith(".") ? words : words + ".").distinct().toList());
-    }
-
-    /** What is said of branches that the step takes by their equivalent. */
-    private static List<String> replacements(Bank bank, double crossoverHz) {
-        SeriesEquivalent equivalent = new SeriesEquivalent();
-        List<String> warnings = new ArrayList<>();
-        bank.branches().forEach(branch -> {
-            String warning = equivalent.realise(branch, crossoverHz).warning();
-            if (warning != null) {
-                warnings.add(warning);
-            }
-        });
-        return warnings;
     }
 }

@@ -134,7 +134,7 @@ public record Evaluation(
         Ripple ripple = current == null ? null : Ripple.of(bank, current, Ripple.DEFAULT_SAMPLES);
         Ripple rippleAtConverter = current == null || bank.distance() == null ? null
                 : Ripple.atConverter(bank, current, Ripple.DEFAULT_SAMPLES);
-        Dynamics dynamics = Dynamics.of(input, figures, corners.get(0).bank(), frequencies, grid);
+        Dynamics dynamics = Dynamics.of(input, figures, corners.get(0).bank(), frequencies, grid, judged.fits().proper());
         if (ripple != null) {
             warnings.addAll(ripple.warnings());
             warnings.addAll(currentWarnings(rail, corners));

@@ -16,7 +16,7 @@ import org.stillrail.electrical.requirement.TeamSettings;
  */
 public record EvaluationInput(int methodVersion, RailFigures rail, List<BranchInput> branches, TeamSettings settings, Distance distance) {
 
-    public static final int METHOD_VERSION = 1;
+    public static final int METHOD_VERSION = 2;
 
     public EvaluationInput {
         branches = List.copyOf(branches);

@@ -18,8 +18,9 @@ import org.stillrail.electrical.requirement.Verdict;
  *
  * @param fittings the named parts first
  * @param verdicts worst first
+ * @param fits     of the models of all branches, as far as they were needed
  */
-record Judgement(EvaluationInput input, List<Verdicts> fittings, List<Verdict> verdicts) {
+record Judgement(EvaluationInput input, List<Verdicts> fittings, List<Verdict> verdicts, Fits fits) {
 
     /** One way to fit the bank, and the corners to look at it under, nominal first. */
     record Looked(Fitting fitting, List<Corner> corners) {
@@ -33,8 +34,9 @@ record Judgement(EvaluationInput input, List<Verdicts> fittings, List<Verdict> v
     /** @param shown the corner whose steps are drawn */
     static Judgement of(EvaluationInput input, List<Looked> looked, Corner shown) {
         Tried<Compensation> compensation = compensation(input.rail(), looked.get(0).corners().get(0).bank());
-        List<Verdicts> fittings = looked.stream().map(each -> Verdicts.of(each.fitting(), each.corners(), shown, compensation)).toList();
-        return new Judgement(input, fittings, worst(fittings));
+        Fits fits = Fits.none();
+        List<Verdicts> fittings = looked.stream().map(each -> Verdicts.of(each.fitting(), each.corners(), shown, compensation, fits)).toList();
+        return new Judgement(input, fittings, worst(fittings), fits);
     }
 
     /** The first of equals, so that of the named parts where the alternates make no difference. */

@@ -1,12 +1,11 @@
 package org.stillrail.electrical.evaluation;
 
 import org.stillrail.electrical.bank.Bank;
-import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.converter.Converter;
 import org.stillrail.electrical.converter.PowerStage;
 import org.stillrail.electrical.requirement.LoadStep;
+import org.stillrail.electrical.step.BranchRealisation;
 import org.stillrail.electrical.step.Load;
-import org.stillrail.electrical.step.SeriesEquivalent;
 import org.stillrail.electrical.step.StepRequest;
 import org.stillrail.electrical.step.StepResult;
 
@@ -20,31 +19,33 @@ public record StepPair(StepResult step, StepResult release) {
 
     private static final double RECOVERIES = 3;
     private static final double CROSSOVER_PERIODS = 5;
+    private static final int FEWEST_SAMPLES = 2;
 
     /** @param converter null for the bank alone */
-    static StepPair of(Bank bank, Converter converter, LoadStep figures, double durationS, int samples) {
-        return new StepPair(step(bank, converter, figures, durationS, samples), release(bank, converter, figures, durationS, samples));
+    static StepPair of(Bank bank, Converter converter, LoadStep figures, double durationS, int samples, BranchRealisation inTime) {
+        return new StepPair(
+                org.stillrail.electrical.step.LoadStep.of(request(bank, converter, step(figures), durationS, samples), inTime),
+                org.stillrail.electrical.step.LoadStep.of(request(bank, converter, release(figures), durationS, samples), inTime));
     }
 
-    static StepResult step(Bank bank, Converter converter, LoadStep figures, double durationS, int samples) {
-        return respond(bank, converter, new Load(figures.fromA(), figures.toA(), figures.slewAPerS()), durationS, samples);
+    static StepResult quickStep(Bank bank, Converter converter, LoadStep figures, double durationS, BranchRealisation inTime) {
+        return org.stillrail.electrical.step.LoadStep.quick(request(bank, converter, step(figures), durationS, FEWEST_SAMPLES), inTime);
     }
 
-    static StepResult release(Bank bank, Converter converter, LoadStep figures, double durationS, int samples) {
-        return respond(bank, converter, new Load(figures.toA(), figures.fromA(), figures.slewAPerS()), durationS, samples);
+    static StepResult quickRelease(Bank bank, Converter converter, LoadStep figures, double durationS, BranchRealisation inTime) {
+        return org.stillrail.electrical.step.LoadStep.quick(request(bank, converter, release(figures), durationS, FEWEST_SAMPLES), inTime);
     }
 
-    private static StepResult respond(Bank bank, Converter converter, Load load, double durationS, int samples) {
-        return org.stillrail.electrical.step.LoadStep.of(StepRequest.of(bank, converter, load, durationS).withSamples(samples));
+    static Load step(LoadStep figures) {
+        return new Load(figures.fromA(), figures.toA(), figures.slewAPerS());
     }
 
-    /**
-     * The bank as the step sees it: branches that are no series R-L-C by their equivalent at the crossover. The step would
-     * find the same, but not without looking for the crossover again.
-     */
-    static Bank inTime(Bank bank, double crossoverHz) {
-        return bank.withEach(branch -> branch.part() instanceof SeriesRlc ? branch
-                : branch.asOne(SeriesEquivalent.equivalent(branch.at(crossoverHz), crossoverHz)));
+    private static Load release(LoadStep figures) {
+        return new Load(figures.toA(), figures.fromA(), figures.slewAPerS());
+    }
+
+    private static StepRequest request(Bank bank, Converter converter, Load load, double durationS, int samples) {
+        return StepRequest.of(bank, converter, load, durationS).withSamples(samples);
     }
 
     /** The load's ramp, three times as long as the inductor needs at its slowest, and five periods of the crossover. */
@@ -57,6 +58,33 @@ public record StepPair(StepResult step, StepResult release) {
     /** For the bank without its loop, whose deviation grows without end: the ramp and one period of the crossover. */
     static double aloneDurationS(LoadStep figures, double crossoverHz) {
         return Math.abs(figures.toA() - figures.fromA()) / figures.slewAPerS() + 1 / crossoverHz;
+    }
+
+    /**
+     * The figures of a changed bank that was only screened, by what the fits made of the bank before the change: each extremum times
+     * fitted over screened. As screened where one of the two is not known.
+     */
+    StepPair correctedAs(Tried<StepPair> screenedBefore, Tried<StepPair> fittedBefore) {
+        if (!screenedBefore.answered() || !fittedBefore.answered()) {
+            return this;
+        }
+        StepPair screened = screenedBefore.value();
+        StepPair fitted = fittedBefore.value();
+        return new StepPair(corrected(step, screened.step, fitted.step), corrected(release, screened.release, fitted.release));
+    }
+
+    private static StepResult corrected(StepResult changed, StepResult screened, StepResult fitted) {
+        return changed.withExtrema(corrected(changed.undershootV(), screened.undershootV(), fitted.undershootV()),
+                corrected(changed.overshootV(), screened.overshootV(), fitted.overshootV()));
+    }
+
+    private static double corrected(double changed, double screened, double fitted) {
+        return screened > 0 ? changed * (fitted / screened) : changed;
+    }
+
+    /** Worst error of a branch's fit, null where every branch is exact. */
+    public Double fitErrorPercent() {
+        return step.fitErrorPercent() == null ? release.fitErrorPercent() : step.fitErrorPercent();
     }
 
     /** Largest fall below the set-point in either response, in V, 0 or positive. */

@@ -1,12 +1,17 @@
 package org.stillrail.electrical.evaluation;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Branch;
 import org.stillrail.electrical.requirement.RailFigures;
@@ -18,29 +23,40 @@ import org.stillrail.electrical.requirement.Verdict;
  *
  * @param figures  in the order of the corners
  * @param verdicts worst first
+ * @param fits     of the branches' models, as far as they were needed
  */
-record Verdicts(Fitting fitting, List<CornerFigures> figures, List<Verdict> verdicts) {
+record Verdicts(Fitting fitting, List<CornerFigures> figures, List<Verdict> verdicts, Fits fits) {
+
+    /** Judged at the corners whose steps went through the fits. */
+    private static final Set<Requirement> OF_STEPS = EnumSet.of(Requirement.DEVIATION, Requirement.WINDOW);
+    /** So many of the corners that come out worst in the screening go through the fits, for each verdict. */
+    private static final int FITTED = 3;
 
     /**
      * @param shown        the corner whose steps are drawn
      * @param compensation null without a control
      */
-    static Verdicts of(Fitting fitting, List<Corner> corners, Corner shown, Tried<Compensation> compensation) {
+    static Verdicts of(Fitting fitting, List<Corner> corners, Corner shown, Tried<Compensation> compensation, Fits fits) {
         EvaluationInput input = fitting.input();
         RailFigures rail = input.rail();
         CornerFigures nominal = CornerFigures.of(
-                rail, corners.get(0), corners.get(0).bank(), compensation, Probe.everything(null, corners.get(0) == shown));
+                rail, corners.get(0), corners.get(0).bank(), compensation, Probe.everything(null, corners.get(0) == shown), fits);
         List<CornerFigures> figures = new ArrayList<>(List.of(nominal));
         // Corners do not depend on each other, and the order of the list stays: the same figures on any number of cores.
         figures.addAll(corners.subList(1, corners.size()).parallelStream()
-                .map(corner -> CornerFigures.of(rail, corner, corner.bank(), compensation, Probe.everything(nominal, corner == shown)))
+                .map(corner -> CornerFigures.of(rail, corner, corner.bank(), compensation, Probe.everything(nominal, corner == shown), fits))
                 .toList());
         refineWorstRipple(figures, rail);
+        Map<Requirement, Judge> judges = judges(input);
+        if (compensation != null && compensation.answered() && rail.loadStep() != null) {
+            fitWorstSteps(figures, rail, compensation.value(), judges, shown, fits);
+        }
+        List<CornerFigures> stepped = figures.stream().filter(CornerFigures::stepsFinal).toList();
         List<Verdict> verdicts = new ArrayList<>();
-        judges(input).forEach((requirement, judge) -> verdicts.add(worst(judge, figures)));
+        judges.forEach((requirement, judge) -> verdicts.add(worst(judge, OF_STEPS.contains(requirement) ? stepped : figures)));
         verdicts.addAll(SpaceJudge.all(input));
         verdicts.sort(Verdict.WORST_FIRST);
-        return new Verdicts(fitting, List.copyOf(figures), List.copyOf(verdicts));
+        return new Verdicts(fitting, List.copyOf(figures), List.copyOf(verdicts), fits);
     }
 
     /**
@@ -62,7 +78,7 @@ record Verdicts(Fitting fitting, List<CornerFigures> figures, List<Verdict> verd
         judges.forEach((requirement, judge) -> {
             CornerFigures known = setting(requirement);
             after.add(judge.at(again.computeIfAbsent(known.corner().name(), corner -> CornerFigures.of(rail, known.corner(),
-                    changed(known.bank(), branch, count), compensation, Probe.of(items.get(corner), known)))));
+                    changed(known.bank(), branch, count), compensation, Probe.of(items.get(corner), known), fits))));
         });
         SpaceJudge.all(changed).stream().filter(verdict -> wanted.contains(verdict.requirement())).forEach(after::add);
         return after;
@@ -80,6 +96,32 @@ record Verdicts(Fitting fitting, List<CornerFigures> figures, List<Verdict> verd
         if (worst >= 0) {
             figures.set(worst, figures.get(worst).withExactRipple(rail));
         }
+    }
+
+    /** The corners were screened through coarse fits. The shown one and those that come out worst go through the fits proper. */
+    private static void fitWorstSteps(
+            List<CornerFigures> figures, RailFigures rail, Compensation compensation, Map<Requirement, Judge> judges, Corner shown,
+            Fits fits) {
+        Set<Integer> chosen = new TreeSet<>();
+        for (int i = 0; i < figures.size(); i++) {
+            if (figures.get(i).corner() == shown || !figures.get(i).screened().answered()) {
+                chosen.add(i);
+            }
+        }
+        for (Requirement requirement : OF_STEPS) {
+            Judge judge = judges.get(requirement);
+            List<Verdict> verdicts = figures.stream().map(judge::at).toList();
+            List<Integer> worstFirst = IntStream.range(0, figures.size()).boxed()
+                    .sorted(Comparator.comparing(verdicts::get, Verdict.WORST_FIRST)).toList();
+            // Corners that differ in nothing that the step sees come out alike to the last digit; the first of them is enough.
+            Set<Double> taken = new HashSet<>();
+            worstFirst.stream().filter(i -> taken.size() < FITTED && taken.add(verdicts.get(i).value())).forEach(chosen::add);
+        }
+        chosen.removeIf(i -> figures.get(i).stepsFinal());
+        List<CornerFigures> fitted = chosen.parallelStream()
+                .map(i -> figures.get(i).withFittedSteps(rail, compensation, fits.proper(), figures.get(i).corner() == shown)).toList();
+        Iterator<CornerFigures> next = fitted.iterator();
+        chosen.forEach(i -> figures.set(i, next.next()));
     }
 
     Verdict on(Requirement requirement) {

@@ -68,6 +68,20 @@ public record RationalFit(
         return function.stateSpace();
     }
 
+    /**
+     * The fit of the same part with a resistance and a capacitor in series, either of which may be negative; the errors over |Z| stay
+     * those of the part alone.
+     *
+     * @param ohm  resistance
+     * @param perF elastance in 1/F
+     */
+    public RationalFit inSeriesWith(double ohm, double perF) {
+        RationalFunction sum = function.plus(ohm, perF);
+        boolean stillPassive = passive && sum.residueAtZero() >= 0 && (ohm >= 0 || Passivity.of(sum).passive());
+        return new RationalFit(sum, worstRelativeErrorPercent, rmsRelativeErrorPercent, worstResistanceErrorPercent, noisePercent, stillPassive,
+                stable, sum.order(), iterations, stopReason, remarks, range);
+    }
+
     /** The fit as a part's model, for banks. */
     public FittedModel model() {
         return new FittedModel(this);

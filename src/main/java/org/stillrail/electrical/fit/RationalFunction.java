@@ -191,6 +191,11 @@ public final class RationalFunction {
                 residueAtZero * rate, constant, proportional / rate);
     }
 
+    /** With a resistance in ohm and an elastance in 1/F in series. */
+    RationalFunction plus(double ohm, double perF) {
+        return new RationalFunction(poleRe, poleIm, residueRe, residueIm, residueAtZero + perF, constant + ohm, proportional);
+    }
+
     private static double[] times(double[] values, double factor) {
         double[] product = new double[values.length];
         for (int i = 0; i < product.length; i++) {

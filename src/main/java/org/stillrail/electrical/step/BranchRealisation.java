@@ -6,6 +6,11 @@ import org.stillrail.electrical.bank.Branch;
 @FunctionalInterface
 public interface BranchRealisation {
 
+    /** Whether the frequency matters; finding it out takes time. */
+    default boolean asksFrequency() {
+        return true;
+    }
+
     /**
      * @param aroundHz where the response is decided: the crossover, or without a loop the reciprocal of the duration
      * @throws IllegalArgumentException where the branch has no usable realisation, in words

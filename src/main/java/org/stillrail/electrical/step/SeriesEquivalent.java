@@ -30,14 +30,14 @@ public final class SeriesEquivalent implements BranchRealisation {
         double seriesR = branch.mounting().resistanceOhm() / branch.count() + branch.shared().resistanceOhm();
         if (branch.part() instanceof SeriesRlc part) {
             return new RealisedBranch(AdmittanceStateSpace.seriesRlc(part.capacitanceF() * branch.count(),
-                    part.resistanceOhm() / branch.count() + seriesR, branch.inductanceAtInfinityH()), null, null);
+                    part.resistanceOhm() / branch.count() + seriesR, branch.inductanceAtInfinityH()), null, null, false);
         }
         SeriesRlc same = equivalent(branch.at(aroundHz), aroundHz);
         AdmittanceStateSpace space = AdmittanceStateSpace.seriesRlc(same.capacitanceF(), same.resistanceOhm(), same.inductanceH());
         String warning = String.format(Locale.ROOT, "Branch '%s' is not a series R-L-C model; in time it is replaced by %.4g F,"
                 + " %.4g ohm and %.4g H, its equivalent around %.4g Hz",
                 branch.label(), same.capacitanceF(), same.resistanceOhm(), same.inductanceH(), aroundHz);
-        return new RealisedBranch(space, errorPercent(branch, same, aroundHz), warning);
+        return new RealisedBranch(space, errorPercent(branch, same, aroundHz), warning, true);
     }
 
     /** The constant series R, L and C that have this impedance and slope of reactance at a frequency. */

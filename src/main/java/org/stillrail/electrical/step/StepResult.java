@@ -15,6 +15,7 @@ import java.util.List;
  * @param overshootAtS    when, null where there is no rise
  * @param settledAtS      when the deviation entered the band for good, null if never or if no band was given
  * @param fitErrorPercent worst branch, null where the bank is exact
+ * @param replaced        labels of branches that an equivalent stands in for
  * @param warnings        sentences
  */
 public record StepResult(
@@ -27,13 +28,21 @@ public record StepResult(
         Double overshootAtS,
         Double settledAtS,
         Double fitErrorPercent,
+        List<String> replaced,
         List<String> warnings) {
 
     public StepResult {
         timeS = timeS.clone();
         deviationV = deviationV.clone();
         inductorA = inductorA.clone();
+        replaced = List.copyOf(replaced);
         warnings = List.copyOf(warnings);
+    }
+
+    /** The same response with other extrema. */
+    public StepResult withExtrema(double newUndershootV, double newOvershootV) {
+        return new StepResult(timeS, deviationV, inductorA, newUndershootV, newOvershootV, undershootAtS, overshootAtS, settledAtS,
+                fitErrorPercent, replaced, warnings);
     }
 
     @Override

@@ -66,8 +66,11 @@ final class StepSimulation {
     private double longestS = Double.POSITIVE_INFINITY;
     private double spent;
 
-    /** @param nominalV a voltage against which the deviation is judged to run away */
-    StepSimulation(Circuit circuit, Load load, double durationS, boolean limited, double nominalV, Trace trace) {
+    /**
+     * @param nominalV a voltage against which the deviation is judged to run away
+     * @param looser   how many times less closely than usual the curves are followed, 1 or more
+     */
+    StepSimulation(Circuit circuit, Load load, double durationS, boolean limited, double nominalV, double looser, Trace trace) {
         this.circuit = circuit;
         this.load = load;
         this.durationS = durationS;
@@ -82,7 +85,7 @@ final class StepSimulation {
         double jumps = circuit.gainAtInfinity();
         int untilFaint = jumps == 0 ? 0 : (int) Math.ceil(Math.log(FAINT) / Math.log(jumps));
         this.echoes = jumps < 1 ? ECHOES + untilFaint : Integer.MAX_VALUE;
-        this.resolution = history == null ? RESOLUTION : RESOLUTION_WITH_DELAY;
+        this.resolution = looser * (history == null ? RESOLUTION : RESOLUTION_WITH_DELAY);
         this.z = circuit.steadyState();
         this.middle = new double[z.length];
         this.end = new double[z.length];

@@ -39,7 +39,7 @@ public final class WorstLoadSearch {
         Load up = new Load(Math.min(load.fromA(), load.toA()), Math.max(load.fromA(), load.toA()), load.slewAPerS());
         StepRequest request = StepRequest.of(bank, converter, up, durationS).unlimited().withSamples(2);
         Swings swings = new Swings();
-        StepResult single = LoadStep.of(request, realisation, swings);
+        StepResult single = LoadStep.following(request, realisation, swings);
         List<String> warnings = new ArrayList<>();
         double singleStepV = Math.max(single.undershootV(), single.overshootV());
         if (Math.abs(single.deviationV()[1]) > UNSETTLED * singleStepV) {

@@ -160,10 +160,10 @@ class EvaluationTest {
         CornerFigures nominal = Rails.verdicts(input).figures().get(0);
         Tried<StepPair> exhausted = new Tried<>(null, "too long", true);
         CornerFigures slow = new CornerFigures(nominal.corner(), nominal.bank(), nominal.ripplePeakToPeakV(), nominal.quiet(), nominal.loop(),
-                exhausted, nominal.need(), null);
+                exhausted, nominal.need(), null, exhausted);
         Tried<Compensation> compensation = Compensation.of(input.rail(), input.bank());
         for (Probe probe : List.of(Probe.everything(slow, false), Probe.of(EnumSet.allOf(Probe.Item.class), slow))) {
-            CornerFigures figures = CornerFigures.of(input.rail(), nominal.corner(), input.bank(), compensation, probe);
+            CornerFigures figures = CornerFigures.of(input.rail(), nominal.corner(), input.bank(), compensation, probe, Fits.none());
             assertThat(figures.steps()).isEqualTo(exhausted);
             assertThat(new DeviationJudge(input.rail()).at(figures).outcome()).isEqualTo(Outcome.UNKNOWN);
         }
