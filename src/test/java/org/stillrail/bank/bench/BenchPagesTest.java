@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
 import org.springframework.mock.web.MockMultipartFile;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockMultipartHttpServletRequestBuilder;
@@ -29,6 +30,7 @@ import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.curve.FrequencyGrid;
 import org.stillrail.support.AppTest;
+import org.stillrail.support.TeamBench;
 import org.stillrail.support.TestPeople;
 import org.stillrail.sweepfile.SweepWriter;
 
@@ -49,6 +51,9 @@ class BenchPagesTest {
 
     @Autowired
     Banks banks;
+
+    @Autowired
+    ApplicationContext context;
 
     @Test
     void theHiddenMountingIsFoundAndWrittenBackToANewRevision() throws Exception {
@@ -123,6 +128,21 @@ class BenchPagesTest {
                     .andExpect(content().string(containsString("Nothing is attached")));
         }
         mvc.perform(get(path).with(people.as(Role.ENGINEER))).andExpect(content().string(containsString("Attach a measurement")));
+    }
+
+    @Test
+    void onABankOfAProjectOnlyItsEngineersAttachAndTheSameBytesOnce() throws Exception {
+        org.stillrail.bank.Bank bank = new TeamBench(context, people.with(Role.ENGINEER)).addBank(4);
+        String path = "/banks/" + bank.id() + "/revisions/1/bench";
+        byte[] trace = bytes("t,V\n0,3.3\n1e-6,3.2\n2e-6,3.3\n");
+        mvc.perform(attach(path, "ripple.csv", trace).param("kind", "ripple").param("bandwidth", "20M")
+                .with(people.as(people.another(Role.ENGINEER)))).andExpect(status().isForbidden());
+        mvc.perform(get(path).with(people.as(people.another(Role.ENGINEER)))).andExpect(content().string(not(containsString("Attach a measurement"))))
+                .andExpect(content().string(containsString("Nothing is attached")));
+        mvc.perform(attach(path, "ripple.csv", trace).param("kind", "ripple").param("bandwidth", "20M")).andExpect(redirectedUrl(path));
+        mvc.perform(attach(path, "again.csv", trace).param("kind", "ripple").param("bandwidth", "20M"))
+                .andExpect(content().string(containsString("attached to this revision already, as ripple.csv")));
+        mvc.perform(get(path).with(people.as(Role.VIEWER))).andExpect(content().string(containsString("not the timing")));
     }
 
     @Test
