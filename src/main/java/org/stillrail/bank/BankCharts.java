@@ -1,11 +1,13 @@
 package org.stillrail.bank;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleBiFunction;
 import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.capacitor.ValidRange;
 import org.stillrail.electrical.converter.LoopResult;
+import org.stillrail.electrical.converter.TargetImpedance;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.evaluation.BranchInput;
 import org.stillrail.electrical.evaluation.Evaluation;
@@ -145,12 +147,23 @@ final class BankCharts {
         }
         double[] hz = loop.grid().toArray();
         Curve bank = evaluation.curves().bank();
-        return new ChartData("Output impedance with the loop closed, beside the bank alone and the bank with its inductor", Axis.FREQUENCY,
-                Axis.log("|Z|", "\u03a9"),
-                List.of(Series.of("alone", "bank alone", "reference", bank.grid().toArray(), bank.magnitudes()),
-                        Series.of("open", "loop open", "branch", hz, loop.openImpedanceOhm()),
-                        Series.of("sensitivity", "loop closed", "bank", hz, loop.closedImpedanceOhm())),
-                marks(), bands()).at(atLoad());
+        List<Series> series = new ArrayList<>(List.of(
+                Series.of("alone", "bank alone", "reference", bank.grid().toArray(), bank.magnitudes()),
+                Series.of("open", "loop open", "branch", hz, loop.openImpedanceOhm()),
+                Series.of("sensitivity", "loop closed", "bank", hz, loop.closedImpedanceOhm())));
+        series.addAll(targetImpedance(hz));
+        return new ChartData("Output impedance with the loop closed, beside the bank alone and the bank with its inductor, under the target impedance"
+                + " of the load step", Axis.FREQUENCY, Axis.log("|Z|", "\u03a9"), series, marks(), bands()).at(atLoad());
+    }
+
+    /** The mask that the load step and its allowed deviation make; none where no step is asked. */
+    private List<Series> targetImpedance(double[] hz) {
+        LoadStep asked = evaluation.input().rail().loadStep();
+        if (asked == null) {
+            return List.of();
+        }
+        TargetImpedance target = TargetImpedance.of(asked.allowedDeviationV(), Math.abs(asked.toA() - asked.fromA()), asked.slewAPerS());
+        return List.of(Series.of("target-impedance", "target impedance", "limit", hz, Arrays.stream(hz).map(target::limitOhm).toArray()));
     }
 
     private static Series wave(String key, String label, String role, Waveform wave) {

@@ -32,6 +32,7 @@ record BankView(
         List<VerdictLine> verdicts,
         List<RemedyLine> remedies,
         List<ReadingLine> readings,
+        List<DynamicLine> dynamics,
         List<EffectLine> effects,
         List<BranchFacts> branches,
         List<String> warnings,
@@ -69,7 +70,7 @@ record BankView(
                 words.reasons(),
                 new EvidenceLine(weakest.sentence(), weakest.branch()),
                 VerdictLine.of(evaluation), RemedyLine.of(evaluation),
-                readings(evaluation), effects(evaluation), branches(evaluation), evaluation.warnings(),
+                readings(evaluation), DynamicLine.of(evaluation), effects(evaluation), branches(evaluation), evaluation.warnings(),
                 evaluation.corners().stream().map(Corner::name).toList(), evaluation.shown().name(), Pictures.of(evaluation, neighbour));
     }
 

@@ -36,6 +36,7 @@ import org.stillrail.electrical.ripple.Ripple;
  *                     modelled, or it was refused (then the verdicts say why)
  * @param steps        at the nominal corner, with the loop; null likewise, and where no load step is asked
  * @param stepsAlone   the bank alone under the same steps, for one period of the crossover; null where no load step is asked
+ * @param dynamics     figures of loop, load step and damping beside the verdicts; empty where only pictures are asked for
  * @param window       the shares of the voltage window at the corner of its verdict; null where not asked or not known
  * @param verdicts     one for each {@link Requirement}, worst first
  * @param evidence     what the claim rests on, weakest first
@@ -61,6 +62,7 @@ public record Evaluation(
         LoopResult loop,
         StepPair steps,
         StepPair stepsAlone,
+        List<DynamicFigure> dynamics,
         WindowShares window,
         List<Verdict> verdicts,
         Claim claim,
@@ -151,7 +153,10 @@ public record Evaluation(
         List<Verdict> verdicts = judged.verdicts().stream().map(verdict -> Remedy.advise(verdict, remedies)).toList();
         return new Evaluation(input, corners, shown, frequencies, curves, fromConverter, extrema, CarrierRibbon.of(bank, curves, extrema),
                 reading(bank, frequencies.crossoverHz()), reading(bank, frequencies.switchingHz()), ripple, rippleAtConverter, figures.quiet(),
-                dynamics.loop(), dynamics.steps(), dynamics.stepsAlone(), window(rail, judged), verdicts, Claim.of(verdicts, corners.size()),
+                dynamics.loop(), dynamics.steps(), dynamics.stepsAlone(),
+                picturesOnly ? List.of() : DynamicFigure.of(rail, input.branches(), figures, judged.figures(), corners.get(0).bank(),
+                        judged.fits().proper()),
+                window(rail, judged), verdicts, Claim.of(verdicts, corners.size()),
                 Evidence.of(input, looked.get(0).corners().contains(shown) ? bank : corners.get(0).bank(), frequencies, verdicts), remedies,
                 Bracket.of(frequencies, grid.startHz()),
                 picturesOnly ? List.of() : effects(bank, frequencies, current),

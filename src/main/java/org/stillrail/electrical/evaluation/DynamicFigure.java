@@ -1,0 +1,155 @@
+package org.stillrail.electrical.evaluation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.capacitor.Technology;
+import org.stillrail.electrical.converter.BankPhase;
+import org.stillrail.electrical.converter.Converter;
+import org.stillrail.electrical.converter.PowerStage;
+import org.stillrail.electrical.damping.PresentDamping;
+import org.stillrail.electrical.requirement.LoadStep;
+import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.electrical.requirement.Topology;
+import org.stillrail.electrical.step.ChargeBalance;
+import org.stillrail.electrical.step.FittedBranch;
+import org.stillrail.electrical.step.RealisedBank;
+import org.stillrail.electrical.step.WorstLoad;
+import org.stillrail.electrical.step.WorstLoadSearch;
+
+/**
+ * One figure of loop, load step or damping beside the verdicts.
+ *
+ * @param shown  at the shown corner, null where there is none
+ * @param worst  over all corners; null where only the shown one was looked at
+ * @param corner that gives it, null likewise
+ * @param note   what a reader should know, or empty
+ */
+public record DynamicFigure(String name, String unit, Double shown, Double worst, String corner, String note) {
+
+    private static final double FAR = 100;
+
+    /** Whether the least or the most of a figure over the corners is the worst. */
+    private enum Worst { LEAST, MOST }
+
+    /**
+     * Empty for a converter whose loop is not modelled.
+     *
+     * @param corners the figures of all corners that were looked at
+     * @param nominal the bank that a compensator is placed for
+     */
+    static List<DynamicFigure> of(RailFigures rail, List<BranchInput> branches, CornerFigures shown, List<CornerFigures> corners, Bank nominal,
+            FittedBranch fits) {
+        if (rail.converter().topology() != Topology.BUCK) {
+            return List.of();
+        }
+        List<DynamicFigure> figures = new ArrayList<>();
+        if (shown.loop() != null && shown.loop().answered()) {
+            figures.add(over(corners, shown, "Crossover", "Hz", LoopBand::crossoverHz, Worst.MOST, "the highest; the averaged model flatters above a fifth"
+                    + " of the switching frequency"));
+            figures.add(over(corners, shown, "Phase margin", "deg", LoopBand::phaseMarginDeg, Worst.LEAST, ""));
+            figures.add(over(corners, shown, "Gain margin", "dB", LoopBand::gainMarginDb, Worst.LEAST, ""));
+            figures.add(over(corners, shown, "Peak of 1 / |1 + T|", "", band -> band.crossoverHz() == null ? null : (Double) band.sensitivityPeak(),
+                    Worst.MOST, "round the crossover"));
+            phase(shown, figures);
+        }
+        if (rail.loadStep() != null) {
+            step(rail, shown, nominal, fits, figures);
+        }
+        damping(branches, shown, corners, rail, figures);
+        return List.copyOf(figures);
+    }
+
+    private static DynamicFigure over(List<CornerFigures> corners, CornerFigures shown, String name, String unit, Function<LoopBand, Double> figure,
+            Worst kind, String note) {
+        Double worst = null;
+        String at = null;
+        for (CornerFigures each : corners) {
+            Double value = each.loop() == null || !each.loop().answered() ? null : figure.apply(each.loop().value());
+            if (value != null && (worst == null || (kind == Worst.LEAST ? value < worst : value > worst))) {
+                worst = value;
+                at = each.corner().name();
+            }
+        }
+        return new DynamicFigure(name, unit, figure.apply(shown.loop().value()), worst, at, note);
+    }
+
+    private static void phase(CornerFigures shown, List<DynamicFigure> figures) {
+        Double crossoverHz = shown.loop().value().crossoverHz();
+        if (crossoverHz != null) {
+            figures.add(only("Phase that the bank adds at the crossover", "deg", BankPhase.leadDeg(shown.bank(), crossoverHz),
+                    "over an ideal capacitance"));
+            Double zeroHz = BankPhase.esrZeroHz(shown.bank(), crossoverHz / FAR, crossoverHz * FAR);
+            figures.add(only("ESR zero", "Hz", zeroHz, zeroHz == null ? "none within two decades of the crossover"
+                    : "where Re Z, as it is there, equals the reactance"));
+        }
+    }
+
+    private static void step(RailFigures rail, CornerFigures shown, Bank nominal, FittedBranch fits, List<DynamicFigure> figures) {
+        LoadStep step = rail.loadStep();
+        PowerStage stage = shown.corner().stage(rail);
+        double crossoverHz = shown.crossoverHz(rail);
+        if (shown.steps() != null && shown.steps().answered()) {
+            StepPair pair = shown.steps().value();
+            figures.add(only("Undershoot", "V", pair.undershootV(), "at the load step or its release"));
+            figures.add(only("Overshoot", "V", pair.overshootV(), "likewise"));
+            Tried<WorstLoad> pattern = Compensation.of(rail, nominal).then(placed -> {
+                Converter converter = placed.at(shown.corner(), rail);
+                return WorstLoadSearch.of(shown.bank(), converter, StepPair.step(step), StepPair.durationS(stage, step, crossoverHz),
+                        RealisedBank.of(shown.bank(), fits, crossoverHz));
+            });
+            figures.add(only("Worst load pattern", "V", pattern.answered() ? (Double) pattern.value().deviationV() : null, pattern.answered()
+                    ? "the most that any load between the same currents and within the same slew can do, without duty limits; one step alone makes "
+                            + Words.quantity(pattern.value().singleStepV(), "V") : pattern.refusal()));
+        }
+        double capacitanceF = ChargeNeed.capacitanceF(shown.bank(), crossoverHz / LoopBand.SPREAD);
+        if (capacitanceF > 0) {
+            figures.add(only("Overshoot by the inductor's energy on release", "V", ChargeBalance.energyOvershootV(stage.combinedInductanceH(), capacitanceF,
+                    stage.outputV(), Math.max(step.fromA(), step.toA()), Math.min(step.fromA(), step.toA())), "ESR left out; no loop can do better"));
+        }
+    }
+
+    private static void damping(List<BranchInput> branches, CornerFigures shown, List<CornerFigures> corners, RailFigures rail,
+            List<DynamicFigure> figures) {
+        Set<Integer> ceramics = new TreeSet<>();
+        for (int k = 0; k < branches.size(); k++) {
+            Technology technology = branches.get(k).technology();
+            if (technology == Technology.CERAMIC_CLASS_1 || technology == Technology.CERAMIC_CLASS_2) {
+                ceramics.add(k);
+            }
+        }
+        if (ceramics.isEmpty() || ceramics.size() == branches.size()) {
+            return;
+        }
+        Tried<PresentDamping> now = present(shown, ceramics, rail);
+        if (!now.answered()) {
+            figures.add(only("Peak of bank and inductor, loop open", "ohm", null, now.refusal()));
+            return;
+        }
+        Double worst = null;
+        String at = null;
+        for (CornerFigures each : corners) {
+            Tried<PresentDamping> there = present(each, ceramics, rail);
+            if (there.answered() && there.value().peakOhm() != null && (worst == null || there.value().peakOhm() > worst)) {
+                worst = there.value().peakOhm();
+                at = each.corner().name();
+            }
+        }
+        PresentDamping present = now.value();
+        figures.add(new DynamicFigure("Peak of bank and inductor, loop open", "ohm", present.peakOhm(), worst, at, present.sentence()));
+        figures.add(only("Best peak of this bulk", "ohm", present.optimum().peakOhm(), "with the ESR of the next line"));
+        figures.add(only("Best ESR of the bulk", "ohm", present.optimum().resistanceOhm(), "the bulk has " + Words.quantity(present.bulkOhm(), "Ω")));
+        figures.add(only("Bulk over ceramics", "", present.optimum().ratio(), "more lowers the best peak"));
+    }
+
+    private static Tried<PresentDamping> present(CornerFigures at, Set<Integer> ceramics, RailFigures rail) {
+        return Tried.of(() -> PresentDamping.of(at.bank(), ceramics, at.corner().stage(rail).combinedInductanceH()));
+    }
+
+    private static DynamicFigure only(String name, String unit, Double value, String note) {
+        return new DynamicFigure(name, unit, value, null, null, note);
+    }
+}

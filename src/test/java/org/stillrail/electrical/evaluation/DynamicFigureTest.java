@@ -1,0 +1,72 @@
+package org.stillrail.electrical.evaluation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.stillrail.electrical.requirement.InputRange;
+import org.stillrail.electrical.requirement.LoadStep;
+import org.stillrail.electrical.requirement.Topology;
+
+/** Figures of loop, load step and damping beside the verdicts. */
+class DynamicFigureTest {
+
+    private static DynamicFigure figure(Evaluation evaluation, String name) {
+        return evaluation.dynamics().stream().filter(each -> each.name().equals(name)).findFirst().orElseThrow();
+    }
+
+    @Test
+    void theWorstPhaseMarginIsTheLeastOverTheCornersAndNamesItsCorner() {
+        EvaluationInput input = Rails.sound();
+        DynamicFigure margin = figure(Evaluation.evaluate(input), "Phase margin");
+        CornerFigures least = null;
+        for (CornerFigures each : Rails.verdicts(input).figures()) {
+            if (least == null || each.loop().value().phaseMarginDeg() < least.loop().value().phaseMarginDeg()) {
+                least = each;
+            }
+        }
+        assertThat(margin.worst()).isEqualTo(least.loop().value().phaseMarginDeg()).isLessThan(margin.shown());
+        assertThat(margin.corner()).isEqualTo(least.corner().name());
+        assertThat(margin.shown()).isCloseTo(60, within(1e-6));
+    }
+
+    @Test
+    void noSingleStepDoesMoreThanTheWorstPattern() {
+        Evaluation evaluation = Evaluation.evaluate(Rails.sound());
+        DynamicFigure pattern = figure(evaluation, "Worst load pattern");
+        assertThat(pattern.shown()).isGreaterThanOrEqualTo(figure(evaluation, "Undershoot").shown() * (1 - 1e-6));
+        assertThat(pattern.note()).contains("one step alone");
+    }
+
+    /** L dI^2 / 2 of 2.2 uH from 5 to 1 A into the bank's 500 uF or so at 3.3 V: sqrt(3.3^2 + L 16 / C) - 3.3. */
+    @Test
+    void theInductorsEnergyLiftsTheOutput() {
+        Evaluation evaluation = Evaluation.evaluate(Rails.sound());
+        double capacitanceF = ChargeNeed.capacitanceF(evaluation.shown().bank(), evaluation.frequencies().crossoverHz() / 3);
+        assertThat(figure(evaluation, "Overshoot by the inductor's energy on release").shown())
+                .isCloseTo(Math.sqrt(3.3 * 3.3 + 2.2e-6 * 16 / capacitanceF) - 3.3, within(1e-9));
+    }
+
+    @Test
+    void dampingIsToldOfBulkBesideCeramicsOnly() {
+        Evaluation mixed = Evaluation.evaluate(Rails.sound());
+        DynamicFigure peak = figure(mixed, "Peak of bank and inductor, loop open");
+        assertThat(peak.worst()).isGreaterThanOrEqualTo(peak.shown());
+        assertThat(figure(mixed, "Bulk over ceramics").shown()).isCloseTo(440.0 / 60, within(0.01));
+        assertThat(Evaluation.evaluate(Rails.input(Rails.everything(), Rails.ceramic(8))).dynamics())
+                .noneMatch(figure -> figure.name().equals("Best ESR of the bulk"));
+    }
+
+    @Test
+    void withoutALoadStepThereIsNoPattern() {
+        assertThat(Evaluation.evaluate(Rails.sound().withRail(Rails.with(Rails.everything(), (LoadStep) null))).dynamics())
+                .noneMatch(figure -> figure.name().equals("Worst load pattern"));
+    }
+
+    @Test
+    void aBoostHasNone() {
+        EvaluationInput boost = Rails.sound().withRail(Rails.with(Rails.with(Rails.everything(), Rails.converter(Topology.BOOST)), new InputRange(1.8, 2.5, 3)));
+        assertThat(Evaluation.evaluate(boost).dynamics()).isEqualTo(List.of());
+    }
+}
