@@ -14,6 +14,7 @@ import org.stillrail.library.Part;
 import org.stillrail.library.PartDocument;
 import org.stillrail.library.PartModel;
 import org.stillrail.library.PartModels;
+import org.stillrail.library.PartStressRatings;
 import org.stillrail.project.Projects;
 import org.stillrail.team.Settings;
 
@@ -74,7 +75,8 @@ public class BankInputs {
         return new BranchInput(branch.label(), branch.count(), document.partNumber(), document.technology(), document.ratedVoltageV(),
                 model.frozen(document), branch.mounting(), branch.shared(), model.source(), model.measured())
                 .withEvidence(new BranchEvidence(model.samples(), model.measured() ? null : meaning(document), model.estimates()))
-                .withSize(document.heightM(), areaM2, document.cost());
+                .withSize(document.heightM(), areaM2, document.cost())
+                .withRatings(PartStressRatings.of(document));
     }
 
     /** How the datasheet means the ESR that the model rests on. */

@@ -15,6 +15,7 @@ import org.stillrail.electrical.capacitor.Technology;
  * @param heightM             height over the board
  * @param characteristics     how it changes with bias, temperature and age
  * @param cost                of one part, in the team's currency
+ * @param stress              what else the datasheet says of heat and polarity
  */
 public record PartDocument(
         String partNumber,
@@ -39,7 +40,8 @@ public record PartDocument(
         DatasheetReference datasheet,
         ModelChoice model,
         PartCharacteristics characteristics,
-        String note) {
+        String note,
+        Stress stress) {
 
     public PartDocument {
         losses = losses == null ? List.of() : List.copyOf(losses);
@@ -49,7 +51,7 @@ public record PartDocument(
     public PartDocument withModel(ModelChoice choice) {
         return new PartDocument(partNumber, maker, technology, capacitanceF, tolerancePercent, ratedVoltageV, losses, inductanceH,
                 selfResonanceHz, rippleRating, temperatureMinC, temperatureMaxC, endurance, dielectricCode, caseSize, lengthM, widthM,
-                heightM, cost, datasheet, choice, characteristics, note);
+                heightM, cost, datasheet, choice, characteristics, note, stress);
     }
 
     /** For example 20 and 20, or 20 and 80. */
@@ -58,6 +60,16 @@ public record PartDocument(
 
     /** Largest rms ripple current in A with the frequency and temperature it is stated at. */
     public record RippleRating(double currentA, Double frequencyHz, Double temperatureC) {
+    }
+
+    /**
+     * Each null where the datasheet is silent.
+     *
+     * @param thermalResistanceKPerW from the hottest place to the air round the part
+     * @param reverseVoltageV        allowed backwards, a positive number
+     * @param enduranceRiseK         how much the ripple current warms the core in the life test
+     */
+    public record Stress(Double thermalResistanceKPerW, Double reverseVoltageV, Double enduranceRiseK) {
     }
 
     /** Life test: hours at a temperature. */

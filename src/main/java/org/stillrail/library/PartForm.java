@@ -44,13 +44,14 @@ final class PartForm {
         BigDecimal cost = form.read("cost", "Cost", false, PartForm::cost);
         PartDocument.DatasheetReference datasheet = readDatasheet(form);
         PartCharacteristics characteristics = CharacteristicsForm.read(form);
+        PartDocument.Stress stress = readStress(form);
         String note = form.text("note", "Note", false);
         if (!form.errors().none()) {
             return null;
         }
         return new PartDocument(partNumber, maker, technology, capacitanceF, new PartDocument.Tolerance(minus, plus), ratedVoltageV, losses,
                 inductanceH, selfResonanceHz, ripple, temperatureMinC, temperatureMaxC, endurance, dielectricCode, caseSize, lengthM,
-                widthM, heightM, cost, datasheet, ModelChoice.DATASHEET, characteristics, note);
+                widthM, heightM, cost, datasheet, ModelChoice.DATASHEET, characteristics, note, stress);
     }
 
     /** Fills the form from a document, for the next revision. */
@@ -84,6 +85,11 @@ final class PartForm {
         if (part.endurance() != null) {
             form.with("enduranceHours", Quantity.entry(part.endurance().hours(), "h"))
                     .with("enduranceTemperature", Quantity.entry(part.endurance().temperatureC(), "degC"));
+        }
+        if (part.stress() != null) {
+            form.with("thermalResistance", Quantity.entry(part.stress().thermalResistanceKPerW(), "K/W"))
+                    .with("reverseVoltage", Quantity.entry(part.stress().reverseVoltageV(), "V"))
+                    .with("enduranceRise", Quantity.entry(part.stress().enduranceRiseK(), "K"));
         }
         if (part.datasheet() != null) {
             form.with("datasheetDocument", part.datasheet().document())
@@ -121,6 +127,13 @@ final class PartForm {
         Double hours = form.positive("enduranceHours", "Endurance", "h", false);
         Double temperatureC = form.quantity("enduranceTemperature", "Endurance temperature", "degC", hours != null);
         return hours == null || temperatureC == null ? null : new PartDocument.Endurance(hours, temperatureC);
+    }
+
+    private static PartDocument.Stress readStress(Form form) {
+        Double thermal = form.positive("thermalResistance", "Thermal resistance", "K/W", false);
+        Double reverseV = form.notNegative("reverseVoltage", "Reverse voltage", "V", false);
+        Double riseK = form.notNegative("enduranceRise", "Warming in the endurance test", "K", false);
+        return thermal == null && reverseV == null && riseK == null ? null : new PartDocument.Stress(thermal, reverseV, riseK);
     }
 
     private static PartDocument.DatasheetReference readDatasheet(Form form) {

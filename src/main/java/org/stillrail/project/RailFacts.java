@@ -49,6 +49,14 @@ public final class RailFacts {
         if (rail.life() != null) {
             facts.add("Life", q(rail.life().hours(), "h"), rail.life().citation());
         }
+        if (rail.startUp() != null) {
+            facts.add("Start-up", "ramp of " + q(rail.startUp().rampS(), "s") + ", load meanwhile "
+                    + (rail.startUp().loadA() == null ? "not stated" : q(rail.startUp().loadA(), "A")), rail.startUp().citation());
+        }
+        if (rail.bleed() != null) {
+            facts.add("Bleed resistor", q(rail.bleed().resistanceOhm(), "ohm")
+                    + (rail.bleed().safeV() == null ? "" : ", down to " + q(rail.bleed().safeV(), "V")), rail.bleed().citation());
+        }
         if (rail.space() != null) {
             List<String> limits = new ArrayList<>();
             if (rail.space().heightM() != null) {

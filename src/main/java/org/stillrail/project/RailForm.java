@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.stillrail.electrical.requirement.Ambient;
+import org.stillrail.electrical.requirement.BleedResistor;
 import org.stillrail.electrical.requirement.Citation;
 import org.stillrail.electrical.requirement.ControlFigures;
 import org.stillrail.electrical.requirement.ConverterFigures;
@@ -16,6 +17,7 @@ import org.stillrail.electrical.requirement.LoadStep;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.RippleLimit;
 import org.stillrail.electrical.requirement.Space;
+import org.stillrail.electrical.requirement.StartUpRamp;
 import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.requirement.VoltageWindow;
 import org.stillrail.web.Form;
@@ -43,6 +45,8 @@ final class RailForm {
         Ambient ambient = readAmbient(form);
         Life life = readLife(form);
         Space space = readSpace(form);
+        StartUpRamp startUp = readStartUp(form);
+        BleedResistor bleed = readBleed(form);
         if (voltageV != null && input != null && converter != null && converter.topology() == Topology.BUCK && input.minimumV() <= voltageV) {
             form.errors().add("inputMinimum", "A buck needs more input than its output of " + Quantity.format(voltageV, "V"));
         }
@@ -50,7 +54,7 @@ final class RailForm {
             return null;
         }
         return new RailDocument(purpose,
-                new RailFigures(voltageV, currentA, input, converter, ripple, window, step, esr, ambient, life, space));
+                new RailFigures(voltageV, currentA, input, converter, ripple, window, step, esr, ambient, life, space, startUp, bleed));
     }
 
     /** Only the converter's fields, for a preset; null and messages where any is wrong. */
@@ -184,6 +188,20 @@ final class RailForm {
         return hours == null ? null : new Life(hours, citation(form, "life", true));
     }
 
+    private static StartUpRamp readStartUp(Form form) {
+        Double rampS = form.positive("startUpRamp", "Ramp time", "s", !form.isBlank("startUpLoad"));
+        Double loadA = form.notNegative("startUpLoad", "Load while coming up", "A", false);
+        Citation citation = citation(form, "startUp", rampS != null);
+        return rampS == null ? null : new StartUpRamp(rampS, loadA, citation);
+    }
+
+    private static BleedResistor readBleed(Form form) {
+        Double ohm = form.positive("bleedResistance", "Bleed resistor", "ohm", !form.isBlank("bleedSafe"));
+        Double safeV = form.positive("bleedSafe", "Safe voltage", "V", false);
+        Citation citation = citation(form, "bleed", ohm != null);
+        return ohm == null ? null : new BleedResistor(ohm, safeV, citation);
+    }
+
     private static Space readSpace(Form form) {
         Double heightM = form.positive("height", "Height limit", "m", false);
         Double areaMm2 = form.positive("area", "Area limit", "mm2", false);
@@ -253,6 +271,14 @@ final class RailForm {
             cite(form.with("height", Quantity.entry(rail.space().heightM(), "m"))
                     .with("area", areaM2 == null ? "" : Quantity.entry(areaM2 * 1e6, "mm2"))
                     .with("cost", rail.space().cost() == null ? "" : rail.space().cost().toPlainString()), "space", rail.space().citation());
+        }
+        if (rail.startUp() != null) {
+            cite(form.with("startUpRamp", Quantity.entry(rail.startUp().rampS(), "s"))
+                    .with("startUpLoad", Quantity.entry(rail.startUp().loadA(), "A")), "startUp", rail.startUp().citation());
+        }
+        if (rail.bleed() != null) {
+            cite(form.with("bleedResistance", Quantity.entry(rail.bleed().resistanceOhm(), "ohm"))
+                    .with("bleedSafe", Quantity.entry(rail.bleed().safeV(), "V")), "bleed", rail.bleed().citation());
         }
         return form;
     }

@@ -7,6 +7,7 @@ import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.electrical.requirement.DeratingRule;
 import org.stillrail.electrical.requirement.DeratingRules;
 import org.stillrail.electrical.requirement.TeamSettings;
+import org.stillrail.electrical.stress.StressRules;
 import org.stillrail.web.Form;
 import org.stillrail.web.Quantity;
 
@@ -32,9 +33,10 @@ final class SettingsForm {
         for (Technology technology : Technology.values()) {
             rule(form, technology, rules);
         }
+        StressRules stress = StressRulesForm.read(form);
         List<VettingItem> items = Arrays.stream(VettingItem.values()).filter(item -> !form.isBlank("vetting." + item.name())).toList();
         Integer points = form.whole("pointsPerDecade", "Points a decade", FEWEST_POINTS, MOST_POINTS, true);
-        return form.errors().none() ? new SettingsDocument(new TeamSettings(peak, new DeratingRules(rules)), items, points) : null;
+        return form.errors().none() ? new SettingsDocument(new TeamSettings(peak, new DeratingRules(rules), stress), items, points) : null;
     }
 
     private static void rule(Form form, Technology technology, List<DeratingRule> rules) {
@@ -84,10 +86,11 @@ final class SettingsForm {
                     .with(of + "least", Quantity.entry(rule.leastRatedVoltageV(), "V"))
                     .with(of + "source", rule.source());
         }
+        StressRulesForm.fill(form, settings.evaluation().stressRules());
         return form;
     }
 
-    private static String percent(double share) {
+    static String percent(double share) {
         return Quantity.entry(Math.rint(share * 1e10) / 1e8, "%");
     }
 }

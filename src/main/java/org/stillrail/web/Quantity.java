@@ -29,7 +29,7 @@ public final class Quantity {
     private static final Pattern PREFIX_AS_POINT = Pattern.compile("([+-]?\\d+)([" + PREFIXES + "])(\\d+)\\s*([A-Za-z\u03a9\u2126]*)");
 
     /** Units that take no prefix: nobody reads millidegrees. */
-    private static final Set<String> PLAIN_UNITS = Set.of("", "degC", "%", "h", "deg", "dB", "mm2", "mm\u00b2");
+    private static final Set<String> PLAIN_UNITS = Set.of("", "degC", "%", "h", "deg", "dB", "K", "K/W", "mm2", "mm\u00b2");
 
     private static final String[] DISPLAY = {"f", "p", "n", "\u00b5", "m", "", "k", "M", "G"};
     private static final int DISPLAY_UNITY = 5;
@@ -54,8 +54,8 @@ public final class Quantity {
         if (plain.matches()) {
             String prefix = plain.group(2);
             String suffix = plain.group(3);
-            if (isUnit(prefix + suffix, unit) && !suffix.isEmpty()) {
-                // 'm' alone could be milli or the unit metre: a whole unit wins only where letters are left over.
+            if (isUnit(prefix + suffix, unit) && (!suffix.isEmpty() || PLAIN_UNITS.contains(unit))) {
+                // 'm' alone could be milli or the unit metre: a whole unit wins only where letters are left over. 'K' is no kilokelvin.
                 prefix = "";
             } else {
                 requireUnit(text, suffix, unit);

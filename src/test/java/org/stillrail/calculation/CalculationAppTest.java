@@ -162,7 +162,7 @@ class CalculationAppTest {
     void partOfTheLibraryLendsItsModel() throws Exception {
         PartDocument part = new PartDocument("CALC-100U", "Invented Parts", Technology.POLYMER_ALUMINIUM, 100e-6, null, 16,
                 List.of(new LossFigure(LossFigure.Kind.ESR, 0.02, 100e3, LossFigure.Bound.TYPICAL)), 2e-9, null, null, null, null, null,
-                null, null, null, null, null, null, null, ModelChoice.DATASHEET, null, null);
+                null, null, null, null, null, null, null, ModelChoice.DATASHEET, null, null, null);
         propose(part, people.with(Role.ENGINEER));
         HttpResponse<String> response = send(as(Role.ENGINEER, CALCULATIONS + "impedance").POST(body(Json.impedance(
                 Json.of("{'branches': [{'count': 1, 'part': 'CALC-100U'}]}"), Json.of("{'frequencyHz': [100000]}")))));

@@ -52,7 +52,7 @@ abstract class LibraryRowsSuite {
                 List.of(new LossFigure(LossFigure.Kind.ESR, 0.018, 100e3, LossFigure.Bound.MAXIMUM)), 4e-9, null,
                 new PartDocument.RippleRating(3.2, 100e3, 105.0), -55.0, 105.0, new PartDocument.Endurance(2000, 105), null, "8 x 7",
                 null, 0.008, 0.007, new BigDecimal("0.31"), new PartDocument.DatasheetReference("Sheet \u03a9-7", "B", "4"),
-                ModelChoice.DATASHEET, null, note);
+                ModelChoice.DATASHEET, null, note, null);
     }
 
     private Part stored(String name, double capacitanceF) {

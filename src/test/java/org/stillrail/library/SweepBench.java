@@ -25,7 +25,7 @@ final class SweepBench {
     static PartDocument part(String partNumber) {
         return new PartDocument(partNumber, "Maker of tests", Technology.values()[0], 22e-6, new PartDocument.Tolerance(20, 20), 25,
                 List.of(new LossFigure(LossFigure.Kind.ESR, 5e-3, 100e3, LossFigure.Bound.MAXIMUM)), 1.2e-9, null, null, null, null, null, null,
-                null, null, null, null, null, null, ModelChoice.DATASHEET, null, null);
+                null, null, null, null, null, null, ModelChoice.DATASHEET, null, null, null);
     }
 
     static Curve curve(SeriesRlc piece, FrequencyGrid grid) {

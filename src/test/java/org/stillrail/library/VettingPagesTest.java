@@ -94,7 +94,7 @@ class VettingPagesTest {
     void theBiasCurveIsAskedOfCeramicsOfClass2Only() {
         PartDocument polymer = TeamBench.polymer("X", 0.005);
         PartDocument ceramic = new PartDocument("Y", "Z", Technology.CERAMIC_CLASS_2, 1e-6, polymer.tolerancePercent(), 16, List.of(), null, null,
-                null, null, null, null, "X7R", null, null, null, null, null, null, ModelChoice.DATASHEET, null, null);
+                null, null, null, null, "X7R", null, null, null, null, null, null, ModelChoice.DATASHEET, null, null, null);
         List<VettingItem> asked = List.of(VettingItem.BIAS_CURVE, VettingItem.RIPPLE_RATING);
         assertThat(VettingChecklist.of(ceramic, List.of(), asked, Map.of()).lines()).extracting(VettingChecklist.Line::item)
                 .containsExactly(VettingItem.BIAS_CURVE);
@@ -145,6 +145,6 @@ class VettingPagesTest {
         return new PartDocument(part.partNumber(), part.maker(), part.technology(), part.capacitanceF(), part.tolerancePercent(),
                 part.ratedVoltageV(), part.losses(), null, null, new PartDocument.RippleRating(2, 100e3, 105.0), null, null, null, null, null,
                 part.lengthM(), part.widthM(), part.heightM(), null, new PartDocument.DatasheetReference("Sheet", null, null),
-                ModelChoice.DATASHEET, null, null);
+                ModelChoice.DATASHEET, null, null, null);
     }
 }

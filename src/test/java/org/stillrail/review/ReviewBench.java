@@ -65,8 +65,9 @@ final class ReviewBench {
 
     private static PartDocument polymer(String partNumber) {
         return new PartDocument(partNumber, "Invented Parts", Technology.POLYMER_ALUMINIUM, 100e-6, null, 16,
-                List.of(new LossFigure(LossFigure.Kind.ESR, 0.005, 100e3, LossFigure.Bound.TYPICAL)), 0.2e-9, null, null, null, null, null,
-                null, null, null, null, null, null, null, ModelChoice.DATASHEET, null, null);
+                List.of(new LossFigure(LossFigure.Kind.ESR, 0.005, 100e3, LossFigure.Bound.TYPICAL)), 0.2e-9, null,
+                new PartDocument.RippleRating(4, 100e3, 105.0), null, 105.0, null,
+                null, null, null, null, null, null, null, ModelChoice.DATASHEET, null, null, null);
     }
 
     private static RailDocument figures(double rippleV) {

@@ -200,7 +200,7 @@ public final class LargeTeam {
     private static PartDocument part(int i, Technology technology, double capacitanceF) {
         return new PartDocument(number(i), "Maker " + i % 40, technology, capacitanceF, new PartDocument.Tolerance(20, 20), 25,
                 List.of(new LossFigure(LossFigure.Kind.ESR, 0.01, 100e3, LossFigure.Bound.MAXIMUM)), 1e-9, null, null, null, null, null, null, null,
-                3e-3, 2e-3, 2e-3, null, null, ModelChoice.DATASHEET, null, null);
+                3e-3, 2e-3, 2e-3, null, null, ModelChoice.DATASHEET, null, null, null);
     }
 
     /** 10 uF, 10 mohm, 1 nH from 100 Hz to 100 MHz. */

@@ -56,8 +56,9 @@ public final class TeamBench {
 
     public static PartDocument polymer(String partNumber, double esrOhm) {
         return new PartDocument(partNumber, "Invented Parts", Technology.POLYMER_ALUMINIUM, 100e-6, new PartDocument.Tolerance(20, 20), 16,
-                List.of(new LossFigure(LossFigure.Kind.ESR, esrOhm, 100e3, LossFigure.Bound.TYPICAL)), 0.2e-9, null, null, null, null, null,
-                null, null, 7.3e-3, 4.3e-3, 2.8e-3, null, null, ModelChoice.DATASHEET, null, null);
+                List.of(new LossFigure(LossFigure.Kind.ESR, esrOhm, 100e3, LossFigure.Bound.TYPICAL)), 0.2e-9, null,
+                new PartDocument.RippleRating(4, 100e3, 105.0), null, 105.0, null,
+                null, null, 7.3e-3, 4.3e-3, 2.8e-3, null, null, ModelChoice.DATASHEET, null, null, null);
     }
 
     /** @param loadStep null for none */

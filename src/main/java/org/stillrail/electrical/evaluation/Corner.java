@@ -25,7 +25,7 @@ import org.stillrail.electrical.spread.SpreadCorner;
  *
  * @param name     in words, as in 'lowest input (4.5 V)', with the alternates that are in
  * @param branches as they are fitted at this corner
- * @param parts    in the bank's order
+ * @param parts    in the bank's order, as warm as their own losses make them
  */
 public record Corner(String name, SpreadCorner conditions, List<BranchInput> branches, List<BentPart> parts, Bank bank) {
 
@@ -45,7 +45,8 @@ public record Corner(String name, SpreadCorner conditions, List<BranchInput> bra
         if (input.branches().isEmpty()) {
             throw new IllegalArgumentException("A bank needs at least one branch");
         }
-        return Corners.of(RailSpread.of(input.rail(), null), spreads(input)).corners().stream().map(corner -> of(corner, fitting)).toList();
+        return Corners.of(RailSpread.of(input.rail(), null), spreads(input)).corners().stream()
+                .map(corner -> CornerStress.warmed(bent(corner, fitting), fitting)).toList();
     }
 
     /** Where random banks stand, with the named parts, see {@link Corners#surroundings}. */
@@ -53,14 +54,17 @@ public record Corner(String name, SpreadCorner conditions, List<BranchInput> bra
         if (input.branches().isEmpty()) {
             throw new IllegalArgumentException("A bank needs at least one branch");
         }
-        return of(Corners.surroundings(RailSpread.of(input.rail(), null), spreads(input), ambient, old, inputVoltage), Fitting.named(input));
+        Fitting named = Fitting.named(input);
+        return CornerStress.warmed(
+                bent(Corners.surroundings(RailSpread.of(input.rail(), null), spreads(input), ambient, old, inputVoltage), named), named);
     }
 
     private static List<BranchSpread> spreads(EvaluationInput input) {
         return input.branches().stream().map(branch -> spread(branch, input.rail())).toList();
     }
 
-    private static Corner of(SpreadCorner conditions, Fitting fitting) {
+    /** With every part bent to its place. */
+    static Corner bent(SpreadCorner conditions, Fitting fitting) {
         EvaluationInput input = fitting.input();
         List<BentPart> parts = new ArrayList<>();
         List<Branch> branches = new ArrayList<>();
@@ -74,10 +78,19 @@ public record Corner(String name, SpreadCorner conditions, List<BranchInput> bra
         return new Corner(name(conditions, fitting), conditions, input.branches(), parts, new Bank(branches, input.distance()));
     }
 
+    /** Of the bank that lacks one branch. */
+    Corner without(int branch) {
+        List<BentPart> others = new ArrayList<>(parts);
+        others.remove(branch);
+        List<BranchInput> left = new ArrayList<>(branches);
+        left.remove(branch);
+        return new Corner(name, conditions.without(branch), left, others, bank.without(branch));
+    }
+
     private static BranchSpread spread(BranchInput branch, RailFigures rail) {
         PartInput part = branch.part();
         Double oldHours = rail.life() == null ? null : (Double) rail.life().hours();
-        return new BranchSpread(branch.label(), part.leastDeviation(), part.mostDeviation(), part.leastResistance(), part.mostResistance(), 0,
+        return new BranchSpread(branch.label(), part.leastDeviation(), part.mostDeviation(), part.leastResistance(), part.mostResistance(),
                 oldHours);
     }
 

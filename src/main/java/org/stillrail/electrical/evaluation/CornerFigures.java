@@ -10,6 +10,7 @@ import org.stillrail.electrical.ripple.Ripple;
 import org.stillrail.electrical.step.BranchRealisation;
 import org.stillrail.electrical.step.FittedBranch;
 import org.stillrail.electrical.step.RealisedBank;
+import org.stillrail.electrical.stress.PartStress;
 
 /**
  * What the verdicts need to know of a bank at one corner. A part that the rail does not ask for, or that the converter's
@@ -22,10 +23,12 @@ import org.stillrail.electrical.step.RealisedBank;
  * @param steps             through the fits of the branches, or as screened; null without a control or a load step
  * @param need              null without a load step
  * @param screened          the same steps through coarse fits, to see which corners matter
+ * @param stress            of one part of each branch, null for figures typed in; the whole is null for a converter whose current
+ *                          is not modelled, and where a {@link Probe} does not want it
  */
 record CornerFigures(
         Corner corner, Bank bank, Tried<Double> ripplePeakToPeakV, List<QuietHarmonic> quiet, Tried<LoopBand> loop, Tried<StepPair> steps,
-        Tried<ChargeNeed> need, Double rippleAtConverterV, Tried<StepPair> screened) {
+        Tried<ChargeNeed> need, Double rippleAtConverterV, Tried<StepPair> screened, Tried<List<PartStress>> stress) {
 
     private static final int FEWEST_SAMPLES = 2;
     private static final int CURVE = 600;
@@ -34,7 +37,8 @@ record CornerFigures(
      * @param compensation null without a control
      * @param fits         shared by all corners
      */
-    static CornerFigures of(RailFigures rail, Corner corner, Bank bank, Tried<Compensation> compensation, Probe probe, Fits fits) {
+    static CornerFigures of(EvaluationInput input, Corner corner, Bank bank, Tried<Compensation> compensation, Probe probe, Fits fits) {
+        RailFigures rail = input.rail();
         Tried<PeriodicCurrent> current = Tried.of(() -> corner.current(rail));
         boolean known = !current.answered() || current.value() != null;
         Tried<Double> ripple = known ? current.then(each -> ripplePeakToPeakV(bank, each, probe)) : null;
@@ -42,12 +46,13 @@ record CornerFigures(
                 : Ripple.quickAtConverterV(bank, current.value());
         List<QuietHarmonic> quiet = rail.ripple() == null || ripple == null || !ripple.answered() ? List.of()
                 : QuietHarmonic.of(bank, current.value(), rail.ripple().peakToPeakV());
+        Tried<List<PartStress>> stress = probe.wants(Probe.Item.STRESS) ? CornerStress.of(input, corner, bank) : null;
         if (rail.converter().topology() != Topology.BUCK) {
-            return new CornerFigures(corner, bank, ripple, quiet, null, null, null, atConverter, null);
+            return new CornerFigures(corner, bank, ripple, quiet, null, null, null, atConverter, null, stress);
         }
         Tried<ChargeNeed> need = rail.loadStep() == null ? null : Tried.of(() -> ChargeNeed.of(corner.stage(rail), rail.loadStep()));
         if (compensation == null) {
-            return new CornerFigures(corner, bank, ripple, quiet, null, null, need, atConverter, null);
+            return new CornerFigures(corner, bank, ripple, quiet, null, null, need, atConverter, null, stress);
         }
         Tried<LoopBand> loop = probe.wants(Probe.Item.LOOP)
                 ? compensation.then(placed -> LoopBand.of(bank, placed.at(corner, rail), placed.wantedHz())) : probe.known().loop();
@@ -56,7 +61,12 @@ record CornerFigures(
                 : loop.then(band -> screened(rail, bank, compensation.value().at(corner, rail), band, probe, fits.coarse()));
         Tried<StepPair> steps = screened == null || !screened.answered() || probe.known() == null ? screened
                 : Tried.answer(screened.value().correctedAs(probe.known().screened(), probe.known().steps()));
-        return new CornerFigures(corner, bank, ripple, quiet, loop, steps, need, atConverter, screened);
+        return new CornerFigures(corner, bank, ripple, quiet, loop, steps, need, atConverter, screened, stress);
+    }
+
+    /** What a part of one branch goes through; null where nobody knows. */
+    PartStress stressOf(int branch) {
+        return stress == null || !stress.answered() ? null : stress.value().get(branch);
     }
 
     private static double exactRippleV(Bank bank, PeriodicCurrent current) {
@@ -66,7 +76,7 @@ record CornerFigures(
     /** With the ripple to the last digit instead of to a thousandth. */
     CornerFigures withExactRipple(RailFigures rail) {
         return new CornerFigures(corner, bank, Tried.of(() -> exactRippleV(bank, corner.current(rail))), quiet, loop, steps, need,
-                rippleAtConverterV, screened);
+                rippleAtConverterV, screened, stress);
     }
 
     /** To the last digit where it is shown, to a thousandth where it only looks for the worst. */
@@ -110,7 +120,7 @@ record CornerFigures(
                     : new StepPair(StepPair.quickStep(bank, converter, rail.loadStep(), durationS, inTime),
                             StepPair.quickRelease(bank, converter, rail.loadStep(), durationS, inTime));
         });
-        return new CornerFigures(corner, bank, ripplePeakToPeakV, quiet, loop, fitted, need, rippleAtConverterV, screened);
+        return new CornerFigures(corner, bank, ripplePeakToPeakV, quiet, loop, fitted, need, rippleAtConverterV, screened, stress);
     }
 
     private static double crossoverHz(RailFigures rail, LoopBand band) {

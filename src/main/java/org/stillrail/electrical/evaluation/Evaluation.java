@@ -38,6 +38,7 @@ import org.stillrail.electrical.ripple.Ripple;
  * @param stepsAlone   the bank alone under the same steps, for one period of the crossover; null where no load step is asked
  * @param dynamics     figures of loop, load step and damping beside the verdicts; empty where only pictures are asked for
  * @param window       the shares of the voltage window at the corner of its verdict; null where not asked or not known
+ * @param stress       what the parts bear and the bank holds; null with the pictures only
  * @param verdicts     one for each {@link Requirement}, worst first
  * @param evidence     what the claim rests on, weakest first
  * @param remedies     one part more and one fewer in each branch
@@ -64,6 +65,7 @@ public record Evaluation(
         StepPair stepsAlone,
         List<DynamicFigure> dynamics,
         WindowShares window,
+        BankStress stress,
         List<Verdict> verdicts,
         Claim claim,
         List<Evidence> evidence,
@@ -156,7 +158,7 @@ public record Evaluation(
                 dynamics.loop(), dynamics.steps(), dynamics.stepsAlone(),
                 picturesOnly ? List.of() : DynamicFigure.of(rail, input.branches(), figures, judged.figures(), corners.get(0).bank(),
                         judged.fits().proper()),
-                window(rail, judged), verdicts, Claim.of(verdicts, corners.size()),
+                window(rail, judged), picturesOnly ? null : BankStress.of(judged), verdicts, Claim.of(verdicts, corners.size()),
                 Evidence.of(input, looked.get(0).corners().contains(shown) ? bank : corners.get(0).bank(), frequencies, verdicts), remedies,
                 Bracket.of(frequencies, grid.startHz()),
                 picturesOnly ? List.of() : effects(bank, frequencies, current),

@@ -56,4 +56,14 @@ public record PartInput(
                 : ModelBasis.datasheet(nominalCapacitanceF);
         return characteristics.bend(near.model(), basis, point, place);
     }
+
+    /**
+     * Whether its own warmth changes its impedance as far as is known. A class code alone promises a band and no course within it,
+     * so a part that is known by nothing else stays at the temperature of the air.
+     */
+    boolean followsTemperature() {
+        boolean codeAlone = characteristics.overTemperature() == null && characteristics.code() != null;
+        boolean sweptOverTemperature = members.stream().mapToDouble(member -> member.point().temperatureC()).distinct().count() > 1;
+        return !codeAlone && (characteristics.overTemperature() != null || characteristics.resistance() != null || sweptOverTemperature);
+    }
 }

@@ -13,7 +13,7 @@ import java.util.Set;
 record Probe(Set<Item> items, CornerFigures known, boolean drawn, Tried<StepPair> exhausted) {
 
     /** One costly piece of the figures. */
-    enum Item { RIPPLE, LOOP, STEP, RELEASE }
+    enum Item { RIPPLE, LOOP, STEP, RELEASE, STRESS }
 
     /** @param nominal null at the nominal corner itself */
     static Probe everything(CornerFigures nominal, boolean drawn) {

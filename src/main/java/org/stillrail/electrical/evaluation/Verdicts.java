@@ -40,11 +40,11 @@ record Verdicts(Fitting fitting, List<CornerFigures> figures, List<Verdict> verd
         EvaluationInput input = fitting.input();
         RailFigures rail = input.rail();
         CornerFigures nominal = CornerFigures.of(
-                rail, corners.get(0), corners.get(0).bank(), compensation, Probe.everything(null, corners.get(0) == shown), fits);
+                input, corners.get(0), corners.get(0).bank(), compensation, Probe.everything(null, corners.get(0) == shown), fits);
         List<CornerFigures> figures = new ArrayList<>(List.of(nominal));
         // Corners do not depend on each other, and the order of the list stays: the same figures on any number of cores.
         figures.addAll(corners.subList(1, corners.size()).parallelStream()
-                .map(corner -> CornerFigures.of(rail, corner, corner.bank(), compensation, Probe.everything(nominal, corner == shown), fits))
+                .map(corner -> CornerFigures.of(input, corner, corner.bank(), compensation, Probe.everything(nominal, corner == shown), fits))
                 .toList());
         refineWorstRipple(figures, rail);
         Map<Requirement, Judge> judges = judges(input);
@@ -77,8 +77,9 @@ record Verdicts(Fitting fitting, List<CornerFigures> figures, List<Verdict> verd
         List<Verdict> after = new ArrayList<>();
         judges.forEach((requirement, judge) -> {
             CornerFigures known = setting(requirement);
-            after.add(judge.at(again.computeIfAbsent(known.corner().name(), corner -> CornerFigures.of(rail, known.corner(),
-                    changed(known.bank(), branch, count), compensation, Probe.of(items.get(corner), known), fits))));
+            Corner corner = count == 0 ? known.corner().without(branch) : known.corner();
+            after.add(judge.at(again.computeIfAbsent(corner.name(), name -> CornerFigures.of(changed, corner,
+                    changed(known.bank(), branch, count), compensation, Probe.of(items.get(name), known), fits))));
         });
         SpaceJudge.all(changed).stream().filter(verdict -> wanted.contains(verdict.requirement())).forEach(after::add);
         return after;
@@ -143,7 +144,9 @@ record Verdicts(Fitting fitting, List<CornerFigures> figures, List<Verdict> verd
                 continue;
             }
             switch (requirement) {
-                case RIPPLE, VOLTAGE_RATING -> wanted.add(Probe.Item.RIPPLE);
+                case RIPPLE -> wanted.add(Probe.Item.RIPPLE);
+                case VOLTAGE_RATING -> wanted.addAll(EnumSet.of(Probe.Item.RIPPLE, Probe.Item.STRESS));
+                case RIPPLE_CURRENT, TEMPERATURE, LIFE -> wanted.add(Probe.Item.STRESS);
                 case DAMPING -> wanted.add(Probe.Item.LOOP);
                 case DEVIATION -> wanted.addAll(responses(known, null));
                 case WINDOW -> {
@@ -182,12 +185,17 @@ record Verdicts(Fitting fitting, List<CornerFigures> figures, List<Verdict> verd
         judges.put(Requirement.DEVIATION, new DeviationJudge(rail));
         judges.put(Requirement.WINDOW, new WindowJudge(rail));
         judges.put(Requirement.VOLTAGE_RATING, new VoltageRatingJudge(input));
+        judges.put(Requirement.REVERSE_VOLTAGE, new ReverseVoltageJudge(input));
+        judges.put(Requirement.RIPPLE_CURRENT, new RippleCurrentJudge(input));
+        judges.put(Requirement.TEMPERATURE, new TemperatureJudge(input));
+        judges.put(Requirement.LIFE, new LifeJudge(input));
+        judges.put(Requirement.START_UP, new StartUpJudge(input));
         judges.put(Requirement.ESR_WINDOW, new EsrWindowJudge(rail));
         return judges;
     }
 
     /** The first of equals, so the nominal corner where the corner makes no difference. */
-    private static Verdict worst(Judge judge, List<CornerFigures> figures) {
+    static Verdict worst(Judge judge, List<CornerFigures> figures) {
         Verdict worst = null;
         for (CornerFigures each : figures) {
             Verdict verdict = judge.at(each);

@@ -13,12 +13,13 @@ import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.electrical.requirement.Verdict;
 import org.stillrail.electrical.requirement.Verdict.Explanation;
+import org.stillrail.electrical.stress.PartStress;
 
 /**
- * Rail voltage and half the ripple against the team's derating rule of each branch's technology, at the highest ambient
- * temperature; the worst branch is named.
+ * The highest voltage by the accuracy of the reference and half the ripple, against the team's derating rule of each branch's technology, at the
+ * highest ambient temperature, or that of its core where this is warmer at the corner; the worst branch is named.
  */
-final class VoltageRatingJudge implements Judge {
+final class VoltageRatingJudge implements BranchJudge {
 
     private static final double ROOM_C = 25;
 
@@ -37,28 +38,43 @@ final class VoltageRatingJudge implements Judge {
         this.leastRating = new VerdictForm(Requirement.VOLTAGE_RATING, Bound.AT_LEAST, "V", null, series);
     }
 
-    @Override
-    public Verdict at(CornerFigures figures) {
-        String corner = figures.corner().name();
-        boolean rippleKnown = figures.ripplePeakToPeakV() != null && figures.ripplePeakToPeakV().answered();
-        double voltage = rail.nominalVoltageV() + (rippleKnown ? figures.ripplePeakToPeakV().value() / 2 : 0);
-        Verdict worst = null;
-        for (int k = 0; k < branches.size(); k++) {
-            Verdict verdict = of(k, figures.rippleAtConverterV() == null || branches.get(k).node() == Node.LOAD ? voltage
-                    : rail.nominalVoltageV() + figures.rippleAtConverterV() / 2, corner);
-            if (worst == null || Verdict.WORST_FIRST.compare(verdict, worst) < 0) {
-                worst = verdict;
-            }
-        }
-        if (worst.outcome() != Outcome.MET || rippleKnown) {
-            return worst;
-        }
-        return figures.ripplePeakToPeakV() == null
-                ? form.unknown(worst.limit(), corner, "The ripple of this kind of converter is not modelled, so the peak voltage is not known")
-                : form.unknown(worst.limit(), corner, figures.ripplePeakToPeakV().refusal());
+    /** By which the output may be off its nominal voltage; 0 where the rail states no window. */
+    static double accuracyV(RailFigures rail) {
+        return rail.window() == null ? 0 : rail.window().setPointAccuracyV();
     }
 
-    private Verdict of(int index, double voltage, String corner) {
+    @Override
+    public int branches() {
+        return branches.size();
+    }
+
+    @Override
+    public Verdict at(CornerFigures figures, int index) {
+        String corner = figures.corner().name();
+        boolean rippleKnown = figures.ripplePeakToPeakV() != null && figures.ripplePeakToPeakV().answered();
+        double voltage = rail.nominalVoltageV() + accuracyV(rail) + (rippleKnown ? ripplePeakToPeakV(figures, branches.get(index)) / 2 : 0);
+        Verdict verdict = of(index, voltage, temperatureC(figures, index), corner);
+        if (verdict.outcome() != Outcome.MET || rippleKnown) {
+            return verdict;
+        }
+        return figures.ripplePeakToPeakV() == null
+                ? form.unknown(verdict.limit(), corner, "The ripple of this kind of converter is not modelled, so the peak voltage is not known")
+                : form.unknown(verdict.limit(), corner, figures.ripplePeakToPeakV().refusal());
+    }
+
+    /** At the branch's own node. */
+    static double ripplePeakToPeakV(CornerFigures figures, BranchInput branch) {
+        return figures.rippleAtConverterV() == null || branch.node() == Node.LOAD
+                ? figures.ripplePeakToPeakV().value() : figures.rippleAtConverterV();
+    }
+
+    private double temperatureC(CornerFigures figures, int index) {
+        double ambientC = rail.ambient() == null ? ROOM_C : rail.ambient().maximumC();
+        PartStress stress = figures.stressOf(index);
+        return stress == null || stress.heat() == null || stress.heat().runsAway() ? ambientC : Math.max(ambientC, stress.heat().coreC());
+    }
+
+    private Verdict of(int index, double voltage, double temperatureC, String corner) {
         BranchInput branch = branches.get(index);
         String name = "'" + branch.label() + "'";
         if (branch.ratedVoltageV() == null) {
@@ -76,11 +92,10 @@ final class VoltageRatingJudge implements Judge {
                 && branch.ratedVoltageV() < rule.leastRatedVoltageV()) {
             return tooSmallForLowVoltage(index, name, rule, branch.ratedVoltageV(), corner);
         }
-        double temperatureC = rail.ambient() == null ? ROOM_C : rail.ambient().maximumC();
-        String at = Words.quantity(temperatureC, "") + " °C" + (rail.ambient() == null ? " (no ambient is stated)" : "");
+        String at = Words.celsius(temperatureC) + (rail.ambient() == null ? " (no ambient is stated)" : "");
         OptionalDouble share = rule.shareAt(temperatureC);
         Explanation explanation = new Explanation(
-                "The rail's voltage and the peak of its ripple stand across every part.",
+                "The rail's voltage, the accuracy of its reference and the peak of its ripple stand across every part.",
                 name + " is " + branch.technology().label() + " rated for " + Words.quantity(branch.ratedVoltageV(), "V") + ".",
                 "A part rated for more, or another technology. The rule's source: " + rule.source() + ".");
         if (share.isEmpty()) {

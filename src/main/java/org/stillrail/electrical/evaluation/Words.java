@@ -1,5 +1,7 @@
 package org.stillrail.electrical.evaluation;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 
 /** Numbers within sentences: three digits and an engineering prefix. */
@@ -39,6 +41,25 @@ final class Words {
         int thousands = (int) Math.floor(Math.log10(Math.abs(rounded)) / 3 + 1e-9);
         int prefix = Math.max(0, Math.min(PREFIXES.length - 1, thousands + NO_PREFIX));
         return digits(value / Math.pow(1000, prefix - NO_PREFIX), digits) + " " + PREFIXES[prefix] + unit;
+    }
+
+    /** To a tenth of a degree, as '62.4 °C'. */
+    static String celsius(double temperatureC) {
+        return oneDecimal(temperatureC) + " \u00b0C";
+    }
+
+    /** A difference of temperatures, likewise. */
+    static String kelvin(double differenceK) {
+        return oneDecimal(differenceK) + " K";
+    }
+
+    private static String oneDecimal(double value) {
+        return String.format(Locale.ROOT, "%.1f", value).replaceAll("\\.0$", "").replaceAll("^-0$", "0");
+    }
+
+    /** Three digits, as '45100 h'. */
+    static String hours(double hours) {
+        return new BigDecimal(hours).round(new MathContext(USUAL_DIGITS)).stripTrailingZeros().toPlainString() + " h";
     }
 
     /** A share as '12 %'. */

@@ -17,5 +17,14 @@ public record RailFigures(
         EsrWindow esrWindow,
         Ambient ambient,
         Life life,
-        Space space) {
+        Space space,
+        StartUpRamp startUp,
+        BleedResistor bleed) {
+
+    /** A rail that says nothing of coming up and of being emptied. */
+    public RailFigures(
+            double nominalVoltageV, double nominalCurrentA, InputRange input, ConverterFigures converter, RippleLimit ripple, VoltageWindow window,
+            LoadStep loadStep, EsrWindow esrWindow, Ambient ambient, Life life, Space space) {
+        this(nominalVoltageV, nominalCurrentA, input, converter, ripple, window, loadStep, esrWindow, ambient, life, space, null, null);
+    }
 }

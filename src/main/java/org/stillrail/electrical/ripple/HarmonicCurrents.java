@@ -33,8 +33,23 @@ public final class HarmonicCurrents {
         return sum;
     }
 
-    double tailHz() {
+    /** Frequency in Hz that stands for all harmonics above those that are known one by one. */
+    public double tailHz() {
         return tailHz;
+    }
+
+    /** Their squared rms current together. */
+    double tailA2() {
+        return tailA2;
+    }
+
+    /** How many harmonics are known one by one. */
+    public int orders() {
+        return squareA2.length;
+    }
+
+    double squareA2(int order) {
+        return squareA2[order - 1];
     }
 
     public double rmsA() {

@@ -1,14 +1,13 @@
 package org.stillrail.electrical.ripple;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.BankResponse;
 import org.stillrail.electrical.bank.Branch;
 import org.stillrail.electrical.bank.LosslessResonanceException;
 import org.stillrail.electrical.bank.Node;
-import org.stillrail.electrical.curve.Curve;
+import org.stillrail.electrical.curve.FrequencyGrid;
 
 /**
  * The ripple of a bank under a periodic current, in steady state. In a bank at two nodes the current enters at the converter's; the
@@ -102,37 +101,21 @@ public record Ripple(
     }
 
     private static List<BranchRipple> branches(BankResponse bank, PiecewiseLinear current, RippleSum sum) {
-        double[] squares = sum.squaredCurrents();
-        double known = Arrays.stream(squares).sum();
-        double tail = Math.max(0, current.meanSquare() - known);
-        double fundamentalHz = 1 / current.periodS();
-        double tailHz = 1.5 * squares.length * fundamentalHz;
+        List<HarmonicCurrents> currents = PartCurrents.of(bank, current, sum.squaredCurrents(), sum.curves());
         List<BranchRipple> branches = new ArrayList<>();
         for (int k = 0; k < bank.branches().size(); k++) {
-            Branch branch = bank.branches().get(k);
-            Curve share = sum.curves().shares().get(k);
-            double count = branch.count();
-            double[] perPart = new double[squares.length];
-            for (int i = 0; i < perPart.length; i++) {
-                double re = share.real(i);
-                double im = share.imaginary(i);
-                perPart[i] = squares[i] * (re * re + im * im) / (count * count);
-            }
-            double tailPerPart = tail == 0 ? 0
-                    : tail * bank.squaredVoltageAcross(k, tailHz) / branch.at(tailHz).squaredMagnitude() / (count * count);
-            branches.add(heat(branch, share, new HarmonicCurrents(fundamentalHz, perPart, tailHz, tailPerPart), perPart, tailPerPart));
+            branches.add(heat(bank.branches().get(k), sum.curves().bank().grid(), currents.get(k)));
         }
         return branches;
     }
 
-    private static BranchRipple heat(
-            Branch branch, Curve share, HarmonicCurrents currents, double[] perPart, double tailPerPart) {
-        double[] r = new double[perPart.length];
-        double[] x = new double[perPart.length];
-        branch.part().addImpedanceTo(share.grid(), r, x);
-        double dissipation = tailPerPart == 0 ? 0 : tailPerPart * branch.part().at(currents.tailHz()).resistanceOhm();
-        for (int i = perPart.length - 1; i >= 0; i--) {
-            dissipation += perPart[i] * r[i];
+    private static BranchRipple heat(Branch branch, FrequencyGrid harmonics, HarmonicCurrents currents) {
+        double[] r = new double[harmonics.size()];
+        double[] x = new double[harmonics.size()];
+        branch.part().addImpedanceTo(harmonics, r, x);
+        double dissipation = currents.tailA2() == 0 ? 0 : currents.tailA2() * branch.part().at(currents.tailHz()).resistanceOhm();
+        for (int i = r.length - 1; i >= 0; i--) {
+            dissipation += currents.squareA2(i + 1) * r[i];
         }
         double perPartRms = currents.rmsA();
         double rms = perPartRms * branch.count();

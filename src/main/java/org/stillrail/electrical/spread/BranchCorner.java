@@ -14,4 +14,9 @@ public record BranchCorner(OperatingPoint point, PlaceInBand place) {
     public BentPart bend(Characteristics characteristics, ImpedanceModel model, ModelBasis basis) {
         return characteristics.bend(model, basis, point, place);
     }
+
+    /** The same at another temperature of the parts. */
+    public BranchCorner at(double temperatureC) {
+        return new BranchCorner(new OperatingPoint(point.biasV(), temperatureC, point.ageHours()), place);
+    }
 }

@@ -10,12 +10,10 @@ import org.stillrail.electrical.capacitor.Require;
  * @param mostDeviation    such as 0.2; both or neither
  * @param leastResistance  smallest ESR over that of the model, above 0; null where no minimum is known
  * @param mostResistance   largest ESR over that of the model; null where no maximum is known
- * @param riseK            self-heating of its parts, 0 where it does not matter
  * @param oldHours         age in hours since the last heat at the end of the rail's life; null leaves the referee age
  */
 public record BranchSpread(
-        String label, Double leastDeviation, Double mostDeviation, Double leastResistance, Double mostResistance, double riseK,
-        Double oldHours) {
+        String label, Double leastDeviation, Double mostDeviation, Double leastResistance, Double mostResistance, Double oldHours) {
 
     public BranchSpread {
         Objects.requireNonNull(label, "label");
@@ -36,7 +34,6 @@ public record BranchSpread(
                         "leastResistance must be at most mostResistance, not " + leastResistance + " with " + mostResistance);
             }
         }
-        Require.notNegative("riseK", riseK);
         if (oldHours != null) {
             Require.notNegative("oldHours", oldHours);
         }

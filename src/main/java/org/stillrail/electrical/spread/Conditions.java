@@ -76,7 +76,7 @@ record Conditions(
             case HIGH -> Band.Bound.MOST;
         };
         return new BranchCorner(
-                new OperatingPoint(outputV, ambientC + spread.riseK(), old ? spread.oldHours() : null),
+                new OperatingPoint(outputV, ambientC, old ? spread.oldHours() : null),
                 new PlaceInBand(deviation, resistanceFactor, change, old));
     }
 

@@ -1,5 +1,6 @@
 package org.stillrail.electrical.spread;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -19,6 +20,22 @@ public record SpreadCorner(
 
     public SpreadCorner {
         branches = List.copyOf(branches);
+    }
+
+    /** With the parts of each branch warmer than the air by their own losses. */
+    public SpreadCorner withOwnHeat(double[] riseK) {
+        List<BranchCorner> warmer = new ArrayList<>();
+        for (int k = 0; k < riseK.length; k++) {
+            warmer.add(branches.get(k).at(ambientC + riseK[k]));
+        }
+        return new SpreadCorner(name, warmer, inductanceFactor, switchingFactor, outputV, inputV, ambientC);
+    }
+
+    /** Of the bank that lacks one branch. */
+    public SpreadCorner without(int branch) {
+        List<BranchCorner> others = new ArrayList<>(branches);
+        others.remove(branch);
+        return new SpreadCorner(name, others, inductanceFactor, switchingFactor, outputV, inputV, ambientC);
     }
 
     /** Whether everything but the name is the same. */

@@ -3,6 +3,7 @@ package org.stillrail.electrical.stress;
 import java.util.Arrays;
 import org.stillrail.electrical.capacitor.ImpedanceModel;
 import org.stillrail.electrical.capacitor.Require;
+import org.stillrail.electrical.curve.FrequencyGrid;
 import org.stillrail.electrical.ripple.HarmonicCurrents;
 
 /**
@@ -12,13 +13,12 @@ import org.stillrail.electrical.ripple.HarmonicCurrents;
 public final class HeatingCurrent {
 
     private static final int MOST = 60;
-    private static final int HIGHEST_ORDER = 4096;
 
-    private final double[] hz;
+    private final FrequencyGrid frequencies;
     private final double[] squareA2;
 
     private HeatingCurrent(double[] hz, double[] squareA2) {
-        this.hz = hz;
+        this.frequencies = hz.length == 0 ? null : FrequencyGrid.of(hz);
         this.squareA2 = squareA2;
     }
 
@@ -30,7 +30,7 @@ public final class HeatingCurrent {
         double rest = currents.rmsA() * currents.rmsA();
         int n = 0;
         int order = 1;
-        for (; order <= HIGHEST_ORDER && n < MOST; order++) {
+        for (; order <= currents.orders() && n < MOST; order++) {
             double rms = currents.rmsA(order);
             if (rms > 0) {
                 hz[n] = fundamentalHz * order;
@@ -39,7 +39,7 @@ public final class HeatingCurrent {
             }
         }
         if (rest > 0) {
-            hz[n] = fundamentalHz * order;
+            hz[n] = order <= currents.orders() ? fundamentalHz * order : currents.tailHz();
             squareA2[n++] = rest;
         }
         return new HeatingCurrent(Arrays.copyOf(hz, n), Arrays.copyOf(squareA2, n));
@@ -58,9 +58,14 @@ public final class HeatingCurrent {
 
     /** Sum of squared rms current times Re Z of the part, in W. */
     public double dissipationW(ImpedanceModel part) {
+        if (frequencies == null) {
+            return 0;
+        }
+        double[] resistanceOhm = new double[squareA2.length];
+        part.addImpedanceTo(frequencies, resistanceOhm, new double[squareA2.length]);
         double sum = 0;
-        for (int i = hz.length - 1; i >= 0; i--) {
-            sum += squareA2[i] * part.at(hz[i]).resistanceOhm();
+        for (int i = squareA2.length - 1; i >= 0; i--) {
+            sum += squareA2[i] * resistanceOhm[i];
         }
         return sum;
     }

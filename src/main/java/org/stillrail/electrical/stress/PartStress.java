@@ -6,12 +6,13 @@ import java.util.List;
 /**
  * All that one part of a branch has to bear, beside what it may. What cannot be told is null, and {@code notes} say why.
  *
+ * @param ambientC  of the air round it
  * @param ripple    null without a ripple rating
  * @param heat      null without a thermal resistance or a rated rise
  * @param allowedC  warmest core that the team's rule allows; null without a rated temperature
  */
 public record PartStress(
-        StressRule rule, RippleStress ripple, SelfHeating heat, Double allowedC, LifeEstimate life, ReverseVoltage reverse,
+        double ambientC, StressRule rule, RippleStress ripple, SelfHeating heat, Double allowedC, LifeEstimate life, ReverseVoltage reverse,
         List<String> notes) {
 
     public PartStress {
@@ -38,13 +39,14 @@ public record PartStress(
         double temperatureC = heat == null || heat.runsAway() ? conditions.ambientC() : heat.coreC();
         ReverseVoltage reverse = ReverseVoltage.of(
                 ratings.technology(), ratings.ratedV(), ratings.reverseV(), temperatureC, conditions.lowestV());
-        return new PartStress(rule, ripple, heat, rule.allowedC(ratings.ratedTemperatureC()), life, reverse, notes);
+        return new PartStress(conditions.ambientC(), rule, ripple, heat, rule.allowedC(ratings.ratedTemperatureC()), life, reverse, notes);
     }
 
     private static SelfHeating heat(PartRatings ratings, RippleStress ripple, PartConditions conditions) {
         if (ratings.thermal() != null) {
             HeatingCurrent current = HeatingCurrent.of(conditions.currents(), conditions.fundamentalHz());
-            return SelfHeating.of(conditions.ambientC(), ratings.thermal(), t -> current.dissipationW(conditions.partAtC().apply(t)));
+            return SelfHeating.of(conditions.ambientC(), ratings.thermal(),
+                    new KelvinSteps(conditions.ambientC(), t -> current.dissipationW(conditions.partAtC().apply(t))));
         }
         if (ripple != null && ratings.life() != null && ratings.life().coreRiseK() > 0) {
             return SelfHeating.ofRating(

@@ -37,8 +37,8 @@ class EvaluationTest {
     void aSoundBankFitsAndSaysWhatIsNearestToItsLimit() {
         Evaluation evaluation = Evaluation.evaluate(Rails.sound());
         assertThat(evaluation.claim().fits()).isTrue();
-        assertThat(evaluation.claim().met()).isEqualTo(7);
-        assertThat(evaluation.claim().sentence()).matches("The bank fits: 7 limits met at the worst of " + evaluation.corners().size() + " corners\\..*")
+        assertThat(evaluation.claim().met()).isEqualTo(10);
+        assertThat(evaluation.claim().sentence()).matches("The bank fits: 10 limits met at the worst of " + evaluation.corners().size() + " corners\\..*")
                 .contains(evaluation.verdicts().get(0).requirement().label() + " comes nearest to its limit");
     }
 
@@ -47,7 +47,7 @@ class EvaluationTest {
         EvaluationInput input = Rails.sound().withRail(Rails.with(Rails.everything(), new RippleLimit(0.003, Rails.CITATION)));
         Evaluation evaluation = Evaluation.evaluate(input);
         assertThat(evaluation.claim().fits()).isFalse();
-        assertThat(evaluation.claim().sentence()).startsWith("The bank does not fit: 5 of 7 limits met")
+        assertThat(evaluation.claim().sentence()).startsWith("The bank does not fit: 8 of 10 limits met")
                 .contains(evaluation.claim().corner());
     }
 
@@ -160,10 +160,10 @@ class EvaluationTest {
         CornerFigures nominal = Rails.verdicts(input).figures().get(0);
         Tried<StepPair> exhausted = new Tried<>(null, "too long", true);
         CornerFigures slow = new CornerFigures(nominal.corner(), nominal.bank(), nominal.ripplePeakToPeakV(), nominal.quiet(), nominal.loop(),
-                exhausted, nominal.need(), null, exhausted);
+                exhausted, nominal.need(), null, exhausted, nominal.stress());
         Tried<Compensation> compensation = Compensation.of(input.rail(), input.bank());
         for (Probe probe : List.of(Probe.everything(slow, false), Probe.of(EnumSet.allOf(Probe.Item.class), slow))) {
-            CornerFigures figures = CornerFigures.of(input.rail(), nominal.corner(), input.bank(), compensation, probe, Fits.none());
+            CornerFigures figures = CornerFigures.of(input, nominal.corner(), input.bank(), compensation, probe, Fits.none());
             assertThat(figures.steps()).isEqualTo(exhausted);
             assertThat(new DeviationJudge(input.rail()).at(figures).outcome()).isEqualTo(Outcome.UNKNOWN);
         }

@@ -28,7 +28,7 @@ class PartVerdictsTest {
     private static Verdict voltage(Technology technology, double ratedV, double highestC) {
         return Evaluation.evaluate(Rails.input(
                 Rails.with(Rails.rippleOnly(0.5), new Ambient(0, 25, highestC, Rails.CITATION)),
-                Rails.part("under test", 1, technology, ratedV, MODEL))).verdict(Requirement.VOLTAGE_RATING);
+                Rails.part("under test", 1, technology, ratedV, MODEL).withRatings(RatingInput.NONE))).verdict(Requirement.VOLTAGE_RATING);
     }
 
     private static double peakV() {

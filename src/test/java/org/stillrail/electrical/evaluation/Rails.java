@@ -6,6 +6,7 @@ import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.DatasheetModel;
 import org.stillrail.electrical.capacitor.ImpedanceModel;
 import org.stillrail.electrical.capacitor.LossFigures;
+import org.stillrail.electrical.capacitor.RippleRating;
 import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.electrical.requirement.Ambient;
@@ -20,6 +21,8 @@ import org.stillrail.electrical.requirement.RippleLimit;
 import org.stillrail.electrical.requirement.Space;
 import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.requirement.VoltageWindow;
+import org.stillrail.electrical.stress.LifeRating;
+import org.stillrail.electrical.stress.ThermalResistance;
 
 /** A rail of 3.3 V from 12 V that everything is asked of, and banks for it; each test changes what it is about. */
 final class Rails {
@@ -62,47 +65,53 @@ final class Rails {
 
     static RailFigures with(RailFigures rail, ConverterFigures converter) {
         return new RailFigures(rail.nominalVoltageV(), rail.nominalCurrentA(), rail.input(), converter, rail.ripple(), rail.window(),
-                rail.loadStep(), rail.esrWindow(), rail.ambient(), rail.life(), rail.space());
+                rail.loadStep(), rail.esrWindow(), rail.ambient(), rail.life(), rail.space(), rail.startUp(), rail.bleed());
     }
 
     static RailFigures with(RailFigures rail, InputRange input) {
         return new RailFigures(rail.nominalVoltageV(), rail.nominalCurrentA(), input, rail.converter(), rail.ripple(), rail.window(),
-                rail.loadStep(), rail.esrWindow(), rail.ambient(), rail.life(), rail.space());
+                rail.loadStep(), rail.esrWindow(), rail.ambient(), rail.life(), rail.space(), rail.startUp(), rail.bleed());
     }
 
     static RailFigures with(RailFigures rail, RippleLimit ripple) {
         return new RailFigures(rail.nominalVoltageV(), rail.nominalCurrentA(), rail.input(), rail.converter(), ripple, rail.window(),
-                rail.loadStep(), rail.esrWindow(), rail.ambient(), rail.life(), rail.space());
+                rail.loadStep(), rail.esrWindow(), rail.ambient(), rail.life(), rail.space(), rail.startUp(), rail.bleed());
     }
 
     static RailFigures with(RailFigures rail, VoltageWindow window) {
         return new RailFigures(rail.nominalVoltageV(), rail.nominalCurrentA(), rail.input(), rail.converter(), rail.ripple(), window,
-                rail.loadStep(), rail.esrWindow(), rail.ambient(), rail.life(), rail.space());
+                rail.loadStep(), rail.esrWindow(), rail.ambient(), rail.life(), rail.space(), rail.startUp(), rail.bleed());
     }
 
     static RailFigures with(RailFigures rail, LoadStep step) {
         return new RailFigures(rail.nominalVoltageV(), rail.nominalCurrentA(), rail.input(), rail.converter(), rail.ripple(), rail.window(),
-                step, rail.esrWindow(), rail.ambient(), rail.life(), rail.space());
+                step, rail.esrWindow(), rail.ambient(), rail.life(), rail.space(), rail.startUp(), rail.bleed());
     }
 
     static RailFigures with(RailFigures rail, EsrWindow esr) {
         return new RailFigures(rail.nominalVoltageV(), rail.nominalCurrentA(), rail.input(), rail.converter(), rail.ripple(), rail.window(),
-                rail.loadStep(), esr, rail.ambient(), rail.life(), rail.space());
+                rail.loadStep(), esr, rail.ambient(), rail.life(), rail.space(), rail.startUp(), rail.bleed());
     }
 
     static RailFigures with(RailFigures rail, Ambient ambient) {
         return new RailFigures(rail.nominalVoltageV(), rail.nominalCurrentA(), rail.input(), rail.converter(), rail.ripple(), rail.window(),
-                rail.loadStep(), rail.esrWindow(), ambient, rail.life(), rail.space());
+                rail.loadStep(), rail.esrWindow(), ambient, rail.life(), rail.space(), rail.startUp(), rail.bleed());
     }
 
     static RailFigures with(RailFigures rail, Space space) {
         return new RailFigures(rail.nominalVoltageV(), rail.nominalCurrentA(), rail.input(), rail.converter(), rail.ripple(), rail.window(),
-                rail.loadStep(), rail.esrWindow(), rail.ambient(), rail.life(), space);
+                rail.loadStep(), rail.esrWindow(), rail.ambient(), rail.life(), space, rail.startUp(), rail.bleed());
     }
 
     static BranchInput part(String label, int count, Technology technology, double ratedV, ImpedanceModel model) {
         return new BranchInput(label, count, "TEST-" + label, technology, ratedV, PartInput.fixed(model), SeriesPath.NONE, SeriesPath.NONE,
-                "datasheet: test figures", false).withSize(2e-3, 10e-6, new BigDecimal("0.35"));
+                "datasheet: test figures", false).withSize(2e-3, 10e-6, new BigDecimal("0.35")).withRatings(ratings(technology));
+    }
+
+    /** Enough for every test that is not about them. */
+    static RatingInput ratings(Technology technology) {
+        RippleRating ripple = technology.polar() ? new RippleRating(3, null, null) : null;
+        return new RatingInput(null, 125.0, ripple, 105.0, ThermalResistance.given(30, "test figures"), LifeRating.of(5000, 105));
     }
 
     static BranchInput inline(String label, int count, double capacitanceF, double resistanceOhm, double inductanceH) {

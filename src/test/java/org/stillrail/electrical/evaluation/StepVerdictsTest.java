@@ -187,7 +187,7 @@ class StepVerdictsTest {
         }
         assertThat(evaluation.verdict(Requirement.RIPPLE).value()).isPositive();
         assertThat(evaluation.verdict(Requirement.RIPPLE).corner()).isEqualTo("lowest input (1.8 V)");
-        assertThat(evaluation.claim().sentence()).contains("1 of 3 limits met");
+        assertThat(evaluation.claim().sentence()).contains("3 of 5 limits met");
     }
 
     @Test

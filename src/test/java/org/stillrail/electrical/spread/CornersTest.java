@@ -31,7 +31,7 @@ class CornersTest {
 
     private static List<BranchSpread> branches(int count) {
         return IntStream.range(0, count)
-                .mapToObj(k -> new BranchSpread("branch " + k, -0.2, 0.1, 0.5, 1.5, 4, 40_000.0))
+                .mapToObj(k -> new BranchSpread("branch " + k, -0.2, 0.1, 0.5, 1.5, 40_000.0))
                 .toList();
     }
 
@@ -59,7 +59,7 @@ class CornersTest {
         assertThat(nominal.switchingFactor()).isEqualTo(1);
         assertThat(nominal.inputV()).isEqualTo(12);
         assertThat(nominal.branches().get(1))
-                .isEqualTo(new BranchCorner(new OperatingPoint(3.3, 29, null), new PlaceInBand(null, 1, Band.Bound.TYPICAL, false)));
+                .isEqualTo(new BranchCorner(new OperatingPoint(3.3, 25, null), new PlaceInBand(null, 1, Band.Bound.TYPICAL, false)));
     }
 
     @Test
@@ -70,7 +70,7 @@ class CornersTest {
         assertThat(corner.switchingFactor()).isCloseTo(0.9, within(1e-12));
         assertThat(corner.ambientC()).isEqualTo(-20);
         assertThat(corner.branches().get(0))
-                .isEqualTo(new BranchCorner(new OperatingPoint(3.3, -16, 40_000.0), new PlaceInBand(-0.2, 1.5, Band.Bound.LEAST, true)));
+                .isEqualTo(new BranchCorner(new OperatingPoint(3.3, -20, 40_000.0), new PlaceInBand(-0.2, 1.5, Band.Bound.LEAST, true)));
     }
 
     @Test
@@ -97,7 +97,7 @@ class CornersTest {
         assertThat(Corners.of(RAIL, branches(2)).corners()).hasSize(alone + 2);
         assertThat(Corners.of(RAIL, branches(3)).corners()).hasSize(alone + 6);
         RailSpread still = new RailSpread(3.3, 0, 12, 12, 12, 0, 1, 0, 25, 25, 25);
-        BranchSpread unknown = new BranchSpread("bulk", null, null, null, null, 0, null);
+        BranchSpread unknown = new BranchSpread("bulk", null, null, null, null, null);
         Corners few = Corners.of(still, List.of(unknown));
         assertThat(few.corners().size()).isLessThan(10);
         assertThat(few.leastEsrKnown()).isFalse();
@@ -106,8 +106,8 @@ class CornersTest {
 
     @Test
     void smallestEsrIsKnownOnlyIfKnownOfAll() {
-        BranchSpread known = new BranchSpread("a", -0.1, 0.1, 0.5, 2.0, 0, null);
-        BranchSpread unknown = new BranchSpread("b", -0.1, 0.1, null, 2.0, 0, null);
+        BranchSpread known = new BranchSpread("a", -0.1, 0.1, 0.5, 2.0, null);
+        BranchSpread unknown = new BranchSpread("b", -0.1, 0.1, null, 2.0, null);
         assertThat(Corners.of(RAIL, List.of(known)).leastEsrKnown()).isTrue();
         assertThat(Corners.of(RAIL, List.of(known, unknown)).leastEsrKnown()).isFalse();
     }
@@ -115,8 +115,8 @@ class CornersTest {
     @Test
     void badSpreadsAreRefusedByName() {
         assertThatThrownBy(() -> Corners.of(RAIL, branches(17))).hasMessageContaining("1 to 16");
-        assertThatThrownBy(() -> new BranchSpread("a", 0.1, -0.1, null, null, 0, null)).hasMessageContaining("leastDeviation");
-        assertThatThrownBy(() -> new BranchSpread("a", -0.1, null, null, null, 0, null)).hasMessageContaining("belong together");
+        assertThatThrownBy(() -> new BranchSpread("a", 0.1, -0.1, null, null, null)).hasMessageContaining("leastDeviation");
+        assertThatThrownBy(() -> new BranchSpread("a", -0.1, null, null, null, null)).hasMessageContaining("belong together");
         assertThatThrownBy(() -> new RailSpread(3.3, 0, 14, 12, 10, 0, 1, 0, 25, 25, 25)).hasMessageContaining("input");
         assertThatThrownBy(() -> new RailSpread(3.3, 0, 12, 12, 12, 0, 1.1, 0, 25, 25, 25)).hasMessageContaining("saturationShare");
     }

@@ -78,7 +78,7 @@ class PartStressTest {
 
     @Test
     void bothSidesOfTheTemperatureLimit() {
-        StressRules rules = StressRules.DEFAULT.with(new StressRule(Technology.WET_ALUMINIUM, 1, 1, 80.0, "the team"));
+        StressRules rules = StressRules.DEFAULT.with(new StressRule(Technology.WET_ALUMINIUM, 1, 1, 0, 80.0, 1, "the team"));
         PartRatings ratings = ratings(ThermalResistance.given(50, "datasheet"));
         assertThat(PartStress.of(ratings, rules, conditions(78, 0)).coolEnough()).isTrue();
         assertThat(PartStress.of(ratings, rules, conditions(79.5, 0)).coolEnough()).isFalse();

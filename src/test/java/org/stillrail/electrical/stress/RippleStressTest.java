@@ -26,7 +26,7 @@ class RippleStressTest {
     private static final double HZ = 300e3;
     private static final PiecewiseLinearCurrent TRIANGLE =
             PiecewiseLinearCurrent.of(1 / HZ, new double[] {0, 0.3 / HZ}, new double[] {-1, 1});
-    private static final StressRule RULE = new StressRule(Technology.WET_ALUMINIUM, 0.7, 1, null, "test");
+    private static final StressRule RULE = new StressRule(Technology.WET_ALUMINIUM, 0.7, 1, 0, null, 1, "test");
 
     private static HarmonicCurrents currents() {
         return ripple().perPart();
