@@ -61,8 +61,7 @@ class VettingPagesTest {
     void aPartIsNotVettedWhileSomethingOfTheListIsOpen() throws Exception {
         TeamBench bench = bench();
         vet(bench.part(), "vetted", "").andExpect(status().isOk()).andExpect(content().string(allOf(
-                containsString("cannot be vetted yet"), containsString("a reference to the datasheet"), containsString("at least one sweep"),
-                containsString("a ripple current rating"))));
+                containsString("cannot be vetted yet"), containsString("a reference to the datasheet"), containsString("at least one sweep"))));
         assertThat(bench.part().vetting()).isEqualTo(Vetting.PROPOSED);
     }
 
@@ -75,7 +74,7 @@ class VettingPagesTest {
         asLibrarian(post(path + "/exemptions").param("item", "SWEEP").param("exemption", "the bench is <b>away</b>"))
                 .andExpect(redirectedUrl(path));
         asLibrarian(get(path)).andExpect(content().string(allOf(
-                containsString("the bench is &lt;b&gt;away&lt;/b&gt;"), not(containsString("<b>away</b>")), containsString("Open: 2 of 3"))));
+                containsString("the bench is &lt;b&gt;away&lt;/b&gt;"), not(containsString("<b>away</b>")), containsString("Open: 1 of 3"))));
     }
 
     @Test
@@ -84,7 +83,7 @@ class VettingPagesTest {
         List<VettingItem> asked = SettingsDocument.DEFAULT.vettingItems();
         Map<VettingItem, VettingChecklist.Exemption> why = Map.of(VettingItem.SWEEP, new VettingChecklist.Exemption(VettingItem.SWEEP, "b", "c"));
         assertThat(VettingChecklist.of(bare, List.of(), asked, Map.of()).open()).extracting(VettingChecklist.Line::item)
-                .containsExactly(VettingItem.DATASHEET, VettingItem.SWEEP, VettingItem.RIPPLE_RATING);
+                .containsExactly(VettingItem.DATASHEET, VettingItem.SWEEP);
         assertThat(VettingChecklist.of(full(bare), List.of(), asked, why).done()).isTrue();
         assertThat(VettingChecklist.of(full(bare), List.of(), List.of(VettingItem.COST, VettingItem.SIZE), why).open())
                 .extracting(VettingChecklist.Line::item).containsExactly(VettingItem.COST);

@@ -20,6 +20,7 @@ import org.stillrail.document.CanonicalJson;
 import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.electrical.requirement.DeratingRule;
 import org.stillrail.electrical.requirement.TeamSettings;
+import org.stillrail.electrical.stress.StressRule;
 import org.stillrail.support.AppTest;
 import org.stillrail.support.TestPeople;
 import org.stillrail.web.Form;
@@ -46,7 +47,8 @@ class SettingsPagesTest {
         call.param("largestSensitivityPeak", form.get("largestSensitivityPeak")).param("pointsPerDecade", form.get("pointsPerDecade"));
         document.vettingItems().forEach(item -> call.param("vetting." + item.name(), "on"));
         for (Technology technology : Technology.values()) {
-            for (String field : List.of("share", "upTo", "secondShare", "second", "below", "least", "source")) {
+            for (String field : List.of("share", "upTo", "secondShare", "second", "below", "least", "source", "stress.ripple", "stress.temperature",
+                    "stress.margin", "stress.most", "stress.life", "stress.source")) {
                 String name = technology.key() + "." + field;
                 if (form.get(name) != null) {
                     call.param(name, form.get(name));
@@ -71,7 +73,32 @@ class SettingsPagesTest {
         for (Technology technology : Technology.values()) {
             assertThat(read.evaluation().deratingRules().of(technology))
                     .isEqualTo(TeamSettings.DEFAULT.deratingRules().of(technology));
+            assertThat(read.evaluation().stressRules().of(technology)).isEqualTo(TeamSettings.DEFAULT.stressRules().of(technology));
         }
+    }
+
+    @Test
+    void aStressRuleIsReadBackAsItWasTyped() {
+        StressRule rule = new StressRule(Technology.HYBRID, 0.8, 0.95, 10, 110.0, 1.5, "our own tests");
+        SettingsDocument changed = new SettingsDocument(
+                TeamSettings.DEFAULT.withStressRules(TeamSettings.DEFAULT.stressRules().with(rule)), List.of());
+        assertThat(SettingsForm.read(SettingsForm.fill(changed)).evaluation().stressRules().of(Technology.HYBRID)).isEqualTo(rule);
+    }
+
+    @Test
+    void aStressRuleNeedsItsSourceAndAShareUnderOne() throws Exception {
+        mvc.perform(filled(0, SettingsDocument.DEFAULT, "hybrid.stress.margin", "10").with(people.as(Role.ADMINISTRATOR)))
+                .andExpect(status().isOk()).andExpect(content().string(containsString("Say where these figures come from")));
+        mvc.perform(filled(0, SettingsDocument.DEFAULT, "ceramic-2.stress.ripple", "120").with(people.as(Role.ADMINISTRATOR)))
+                .andExpect(status().isOk()).andExpect(content().string(containsString("must be at most 100 %")));
+    }
+
+    /** As a revision was stored before there were stress rules. */
+    @Test
+    void olderSettingsTakeTheDefaultStressRules() {
+        String older = CanonicalJson.write(SettingsDocument.DEFAULT).replaceFirst("\\{\"rules\":\\[[^]]*85 degC[^]]*\\]\\}", "null");
+        assertThat(older).contains("\"stressRules\":null");
+        assertThat(CanonicalJson.read(older, SettingsDocument.class)).isEqualTo(SettingsDocument.DEFAULT);
     }
 
     @Test

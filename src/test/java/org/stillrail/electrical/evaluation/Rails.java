@@ -10,15 +10,18 @@ import org.stillrail.electrical.capacitor.RippleRating;
 import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.electrical.requirement.Ambient;
+import org.stillrail.electrical.requirement.BleedResistor;
 import org.stillrail.electrical.requirement.Citation;
 import org.stillrail.electrical.requirement.ControlFigures;
 import org.stillrail.electrical.requirement.ConverterFigures;
 import org.stillrail.electrical.requirement.EsrWindow;
 import org.stillrail.electrical.requirement.InputRange;
+import org.stillrail.electrical.requirement.Life;
 import org.stillrail.electrical.requirement.LoadStep;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.RippleLimit;
 import org.stillrail.electrical.requirement.Space;
+import org.stillrail.electrical.requirement.StartUpRamp;
 import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.requirement.VoltageWindow;
 import org.stillrail.electrical.stress.LifeRating;
@@ -101,6 +104,21 @@ final class Rails {
     static RailFigures with(RailFigures rail, Space space) {
         return new RailFigures(rail.nominalVoltageV(), rail.nominalCurrentA(), rail.input(), rail.converter(), rail.ripple(), rail.window(),
                 rail.loadStep(), rail.esrWindow(), rail.ambient(), rail.life(), space, rail.startUp(), rail.bleed());
+    }
+
+    static RailFigures with(RailFigures rail, StartUpRamp startUp) {
+        return new RailFigures(rail.nominalVoltageV(), rail.nominalCurrentA(), rail.input(), rail.converter(), rail.ripple(), rail.window(),
+                rail.loadStep(), rail.esrWindow(), rail.ambient(), rail.life(), rail.space(), startUp, rail.bleed());
+    }
+
+    static RailFigures with(RailFigures rail, BleedResistor bleed) {
+        return new RailFigures(rail.nominalVoltageV(), rail.nominalCurrentA(), rail.input(), rail.converter(), rail.ripple(), rail.window(),
+                rail.loadStep(), rail.esrWindow(), rail.ambient(), rail.life(), rail.space(), rail.startUp(), bleed);
+    }
+
+    static RailFigures withLife(RailFigures rail, double hours) {
+        return new RailFigures(rail.nominalVoltageV(), rail.nominalCurrentA(), rail.input(), rail.converter(), rail.ripple(), rail.window(),
+                rail.loadStep(), rail.esrWindow(), rail.ambient(), new Life(hours, CITATION), rail.space(), rail.startUp(), rail.bleed());
     }
 
     static BranchInput part(String label, int count, Technology technology, double ratedV, ImpedanceModel model) {

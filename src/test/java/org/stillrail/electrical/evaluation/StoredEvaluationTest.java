@@ -12,6 +12,8 @@ import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.electrical.curve.FrequencyGrid;
 import org.stillrail.electrical.evaluation.FigureComparison.Difference;
 import org.stillrail.electrical.requirement.EsrWindow;
+import org.stillrail.electrical.requirement.Outcome;
+import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.electrical.requirement.RippleLimit;
 import org.stillrail.electrical.requirement.Space;
 
@@ -65,6 +67,16 @@ class StoredEvaluationTest {
         String older = stored.replaceFirst(",\"settings\":.*}$", "}");
         assertThat(older).doesNotContain("settings");
         assertThat(CanonicalJson.read(older, EvaluationInput.class)).isEqualTo(Rails.sound());
+    }
+
+    /** Before parts had ratings, every figure of stress was missing, so it is unknown now and nothing is made up. */
+    @Test
+    void anOlderInputWithoutRatingsIsReadAndItsStressUnknown() {
+        String older = CanonicalJson.write(Rails.sound()).replaceAll(",\"ratings\":\\{(?:[^{}]|\\{[^{}]*\\})*\\}", "");
+        assertThat(older).doesNotContain("ratings");
+        EvaluationInput read = CanonicalJson.read(older, EvaluationInput.class);
+        assertThat(read.branches()).allMatch(branch -> branch.ratings().equals(RatingInput.NONE));
+        assertThat(Evaluation.evaluate(read).verdict(Requirement.TEMPERATURE).outcome()).isEqualTo(Outcome.UNKNOWN);
     }
 
     @Test

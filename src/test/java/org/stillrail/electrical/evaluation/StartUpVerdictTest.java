@@ -1,0 +1,95 @@
+package org.stillrail.electrical.evaluation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import org.junit.jupiter.api.Test;
+import org.stillrail.electrical.capacitor.SeriesRlc;
+import org.stillrail.electrical.capacitor.Technology;
+import org.stillrail.electrical.requirement.BleedResistor;
+import org.stillrail.electrical.requirement.ConverterFigures;
+import org.stillrail.electrical.requirement.Outcome;
+import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.electrical.requirement.Requirement;
+import org.stillrail.electrical.requirement.StartUpRamp;
+import org.stillrail.electrical.requirement.Topology;
+import org.stillrail.electrical.requirement.Verdict;
+
+/** Coming up, reversal and what is stored, with parts of a constant capacitance, whose figures are those of any textbook. */
+class StartUpVerdictTest {
+
+    private static final double C = 220e-6;
+    private static final double HALF_RIPPLE_A = Rails.OUTPUT_V * (1 - Rails.OUTPUT_V / 12) / (2.2e-6 * Rails.SWITCHING_HZ) / 2;
+    private static final double LIMIT_A = 15;
+
+    private static BranchInput bulk() {
+        return Rails.part("bulk", 1, Technology.POLYMER_ALUMINIUM, 6.3, new SeriesRlc(C, 0.012, 3e-9));
+    }
+
+    private static Verdict startUp(double rampS, Double loadA) {
+        return Rails.verdicts(Rails.input(Rails.with(Rails.rippleOnly(0.5), new StartUpRamp(rampS, loadA, Rails.CITATION)), bulk()))
+                .on(Requirement.START_UP);
+    }
+
+    @Test
+    void startUpOnBothSidesOfTheCurrentLimit() {
+        double shortest = C * Rails.OUTPUT_V / (LIMIT_A - 2 - HALF_RIPPLE_A);
+        assertThat(startUp(shortest * 1.001, 2.0).outcome()).isEqualTo(Outcome.MET);
+        Verdict over = startUp(shortest * 0.999, 2.0);
+        assertThat(over.outcome()).isEqualTo(Outcome.NOT_MET);
+        assertThat(over.value()).isCloseTo(LIMIT_A, withPercentage(0.2));
+        assertThat(over.citation()).isEqualTo(Rails.CITATION);
+    }
+
+    /** The largest bank on a ramp: (limit - load - half the ripple) t / V. */
+    @Test
+    void theLargestBankIsSaid() {
+        double largest = (LIMIT_A - 2 - HALF_RIPPLE_A) * 1e-3 / Rails.OUTPUT_V;
+        assertThat(startUp(1e-3, 2.0).sentence()).contains("could start into " + Words.quantity(largest, "F"));
+    }
+
+    @Test
+    void withoutALoadTheNominalCurrentCounts() {
+        assertThat(startUp(1e-3, null).value() - startUp(1e-3, 0.0).value()).isCloseTo(5, withPercentage(1e-6));
+    }
+
+    @Test
+    void whatTheRailDoesNotSayIsNotAskedOrUnknown() {
+        assertThat(Rails.verdicts(Rails.input(Rails.rippleOnly(0.5), bulk())).on(Requirement.START_UP).outcome()).isEqualTo(Outcome.NOT_ASKED);
+        RailFigures asked = Rails.with(Rails.rippleOnly(0.5), new StartUpRamp(1e-3, 1.0, Rails.CITATION));
+        ConverterFigures unlimited = new ConverterFigures(Topology.BUCK, 2.2e-6, 0, 0.01, 1, Rails.SWITCHING_HZ, 0, null, null);
+        Verdict unknown = Rails.verdicts(Rails.input(Rails.with(asked, unlimited), bulk())).on(Requirement.START_UP);
+        assertThat(unknown.outcome()).isEqualTo(Outcome.UNKNOWN);
+        assertThat(unknown.sentence()).contains("current limit is not stated");
+        assertThat(Rails.verdicts(Rails.input(Rails.with(asked, Rails.converter(Topology.INVERTING_BUCK_BOOST)), bulk())).on(Requirement.START_UP).outcome())
+                .isEqualTo(Outcome.NOT_MODELLED);
+    }
+
+    /** Half the ripple across 4 ohm is more than the rail's voltage: the polar part is reversed. */
+    @Test
+    void reverseVoltageOnBothSides() {
+        Verdict kept = Rails.verdicts(Rails.input(Rails.rippleOnly(50), bulk())).on(Requirement.REVERSE_VOLTAGE);
+        assertThat(kept.outcome()).isEqualTo(Outcome.MET);
+        assertThat(kept.limit()).isEqualTo(Rails.OUTPUT_V);
+        BranchInput lossy = Rails.part("lossy", 1, Technology.POLYMER_ALUMINIUM, 50, new SeriesRlc(C, 4, 3e-9));
+        Verdict reversed = Rails.verdicts(Rails.input(Rails.rippleOnly(50), lossy)).on(Requirement.REVERSE_VOLTAGE);
+        assertThat(reversed.outcome()).isEqualTo(Outcome.NOT_MET);
+        assertThat(reversed.value()).isCloseTo(4 * HALF_RIPPLE_A, withPercentage(1));
+        BranchInput tolerant = lossy.withRatings(new RatingInput(2.0, null, null, null, null, null));
+        assertThat(Rails.verdicts(Rails.input(Rails.rippleOnly(50), tolerant)).on(Requirement.REVERSE_VOLTAGE).outcome())
+                .as("its datasheet allows 2 V backwards").isEqualTo(Outcome.MET);
+        assertThat(Rails.verdicts(Rails.input(Rails.rippleOnly(50), Rails.ceramic(1))).on(Requirement.REVERSE_VOLTAGE).outcome())
+                .isEqualTo(Outcome.NOT_ASKED);
+    }
+
+    /** C V, C V^2 / 2 and R C ln(V / 1 V). */
+    @Test
+    void storedFiguresOfAConstantCapacitance() {
+        RailFigures bled = Rails.with(Rails.rippleOnly(0.5), new BleedResistor(1000, null, Rails.CITATION));
+        StoredCharge stored = Evaluation.evaluate(Rails.input(bled, bulk())).stress().stored();
+        assertThat(stored.chargeC()).isCloseTo(C * Rails.OUTPUT_V, withPercentage(1e-9));
+        assertThat(stored.energyJ()).isCloseTo(C * Rails.OUTPUT_V * Rails.OUTPUT_V / 2, withPercentage(1e-9));
+        assertThat(stored.bleed().timeS()).isCloseTo(1000 * C * Math.log(Rails.OUTPUT_V), withPercentage(1e-6));
+        assertThat(stored.bleed().notes()).last().asString().contains("qualified people");
+    }
+}
