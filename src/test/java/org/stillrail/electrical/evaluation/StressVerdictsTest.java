@@ -165,7 +165,7 @@ class StressVerdictsTest {
     void aPartWarmsItselfAtEveryCornerAndItsResistanceFollows() {
         Characteristics falling = new Characteristics(null, null, null, null, new ResistanceCurve(CharacteristicCurve.linear(-75, 1.4, 25, 1, 125, 0.6), 100e3), null);
         EvaluationInput input = Rails.input(rail(), bulk(falling, ratings(null, ThermalResistance.given(400, "test"), null)));
-        for (Corner corner : Corner.of(input)) {
+        for (Corner corner : Corner.of(Fitting.named(input))) {
             double ambient = corner.conditions().ambientC();
             double core = (ambient + 400 * WATTS * 1.1) / (1 + 400 * WATTS * 0.004);
             assertThat(corner.conditions().branches().get(0).point().temperatureC()).as(corner.name()).isCloseTo(core, within(0.1));
@@ -180,7 +180,7 @@ class StressVerdictsTest {
     @Test
     void aPartKnownByItsClassCodeStaysAtTheTemperatureOfTheAir() {
         Characteristics code = new Characteristics(null, null, CeramicCode.find("X7R").orElseThrow(), null, null, null);
-        Corner low = Corner.of(Rails.input(rail(), bulk(code, ratings(null, ThermalResistance.given(200, "test"), null)))).stream()
+        Corner low = Corner.of(Fitting.named(Rails.input(rail(), bulk(code, ratings(null, ThermalResistance.given(200, "test"), null))))).stream()
                 .filter(corner -> corner.name().equals("all capacitances low")).findFirst().orElseThrow();
         assertThat(low.parts().get(0).capacitanceF()).isCloseTo(0.8 * 220e-6, withPercentage(1e-9));
     }
