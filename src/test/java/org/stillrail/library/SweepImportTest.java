@@ -82,7 +82,7 @@ class SweepImportTest {
     void aClassOneCeramicIsHeldAgainstItsSheetAtOneMegahertz() throws Exception {
         PartDocument like = SweepBench.part("IMPORT-CLASS-1");
         PartDocument sheet = new PartDocument(like.partNumber(), like.maker(), Technology.CERAMIC_CLASS_1, 1e-9, new PartDocument.Tolerance(5, 5), 50,
-                List.of(), 0.5e-9, null, null, null, null, null, null, null, null, null, null, null, null, ModelChoice.DATASHEET, null, null);
+                List.of(), 0.5e-9, null, null, null, null, null, null, null, null, null, null, null, null, ModelChoice.DATASHEET, null, null, null);
         Part part = parts.insert(sheet, Vetting.PROPOSED, null, people.with(Role.ENGINEER), OffsetDateTime.now(clock));
         preview(part, "good.csv", SweepBench.csv(new SeriesRlc(1.02e-9, 0.1, 0.5e-9))).andExpect(content().string(not(containsString("off the datasheet"))));
         preview(part, "off.csv", SweepBench.csv(new SeriesRlc(1.2e-9, 0.1, 0.5e-9)))

@@ -81,7 +81,7 @@ class SettingsPagesTest {
     void aStressRuleIsReadBackAsItWasTyped() {
         StressRule rule = new StressRule(Technology.HYBRID, 0.8, 0.95, 10, 110.0, 1.5, "our own tests");
         SettingsDocument changed = new SettingsDocument(
-                TeamSettings.DEFAULT.withStressRules(TeamSettings.DEFAULT.stressRules().with(rule)), List.of());
+                TeamSettings.DEFAULT.withStressRules(TeamSettings.DEFAULT.stressRules().with(rule)), List.of(), 20);
         assertThat(SettingsForm.read(SettingsForm.fill(changed)).evaluation().stressRules().of(Technology.HYBRID)).isEqualTo(rule);
     }
 
