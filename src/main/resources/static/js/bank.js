@@ -47,7 +47,7 @@
 
   // The pictures follow at once; what is said of all corners follows them and is faint until then.
   document.addEventListener('bank-previewed', () => {
-    for (const id of ['claim', 'verdicts', 'remedies', 'dynamics', 'effects']) {
+    for (const id of ['claim', 'verdicts', 'remedies', 'dynamics', 'stress', 'effects']) {
       document.getElementById(id).classList.add('overtaken');
     }
   });
