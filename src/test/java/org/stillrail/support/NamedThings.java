@@ -45,7 +45,7 @@ public final class NamedThings {
             PartDocument document = new PartDocument(text.apply(0), text.apply(1), Technology.FILM, 1e-6, new PartDocument.Tolerance(10, 10), 63,
                     List.of(new LossFigure(LossFigure.Kind.ESR, 0.01, 100e3, LossFigure.Bound.MAXIMUM)), 5e-9, null, null, null, null, null, null,
                     text.apply(2), null, null, null, null, new PartDocument.DatasheetReference(text.apply(3), text.apply(0), text.apply(1)),
-                    ModelChoice.DATASHEET, null, text.apply(4));
+                    ModelChoice.DATASHEET, null, text.apply(4), null);
             Part part = library.propose(document, person);
             SweepProvenance provenance = new SweepProvenance(text.apply(0), text.apply(1), LocalDate.of(2031, 1, 1), text.apply(2), "impedance",
                     text.apply(3), text.apply(4), null, -5, -40, null, text.apply(5));

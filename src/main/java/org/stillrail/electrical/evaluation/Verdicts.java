@@ -53,7 +53,8 @@ record Verdicts(Fitting fitting, List<CornerFigures> figures, List<Verdict> verd
         }
         List<CornerFigures> stepped = figures.stream().filter(CornerFigures::stepsFinal).toList();
         List<Verdict> verdicts = new ArrayList<>();
-        judges.forEach((requirement, judge) -> verdicts.add(worst(judge, OF_STEPS.contains(requirement) ? stepped : figures)));
+        judges.forEach((requirement, judge) -> verdicts.add(worst(judge,
+                OF_STEPS.contains(requirement) || requirement == Requirement.REVERSE_VOLTAGE ? stepped : figures)));
         verdicts.addAll(SpaceJudge.all(input));
         verdicts.sort(Verdict.WORST_FIRST);
         return new Verdicts(fitting, List.copyOf(figures), List.copyOf(verdicts), fits);
