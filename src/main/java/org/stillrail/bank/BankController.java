@@ -104,7 +104,7 @@ class BankController {
     }
 
     private String stored(Bank bank, CurrentPerson person, Model model) {
-        Form form = BankForm.fill(bank.document()).with("version", Long.toString(bank.version()));
+        Form form = BankForm.fill(bank.document(), library).with("version", Long.toString(bank.version()));
         if (bank.railId() != null) {
             form.with("railRevision", bank.document().railRevisionId().toString());
         }

@@ -3,6 +3,7 @@ package org.stillrail.bank;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.stillrail.electrical.evaluation.BranchInput;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.EvaluationFigures;
@@ -52,6 +53,9 @@ record BankDifferences(List<String> branches, List<VerdictTurn> verdicts, List<F
             } else if (!Objects.equals(old.mountingSource(), branch.mountingSource())) {
                 sentences.add("The mounting of branch '" + branch.label() + "' is now " + (branch.mountingSource() == null ? "typed" : branch.mountingSource()) + ".");
             }
+            if (!fittable(old).equals(fittable(branch))) {
+                sentences.add("Branch '" + branch.label() + "' had " + fittable(old) + " and has " + fittable(branch) + ".");
+            }
             if (old.node() != branch.node() && branch.node() != null && old.node() != null) {
                 sentences.add("Branch '" + branch.label() + "' stood " + old.node().label() + " and stands " + branch.node().label() + ".");
             }
@@ -62,6 +66,12 @@ record BankDifferences(List<String> branches, List<VerdictTurn> verdicts, List<F
 
     private static String words(BranchInput branch) {
         return branch.count() + " \u00d7 " + (branch.partNumber() == null ? "figures typed by hand" : branch.partNumber());
+    }
+
+    private static String fittable(BranchInput branch) {
+        String alternates = branch.alternates() == null || branch.alternates().isEmpty() ? "no alternates"
+                : "the alternates " + branch.alternates().stream().map(BranchInput::partNumber).collect(Collectors.joining(", "));
+        return alternates + (branch.unfitted() == null ? "" : " and " + branch.unfitted() + " empty places");
     }
 
     public boolean none() {

@@ -61,7 +61,8 @@ final class BankForm {
         RailFigures scratch = railRevisionId == null ? scratchRail() : null;
         List<BranchDocument> branches = new ArrayList<>();
         for (int i : indices(form)) {
-            branches.add(branch("b" + i + ".", "Branch " + (branches.size() + 1) + ": "));
+            String who = "Branch " + (branches.size() + 1) + ": ";
+            branches.add(AlternatesForm.read(branch("b" + i + ".", who), form, "b" + i + ".", who, library));
         }
         Distance distance = DistanceForm.read(form);
         if (branches.isEmpty()) {
@@ -119,7 +120,7 @@ final class BankForm {
     }
 
     /** Fills the form from a document. */
-    static Form fill(BankDocument document) {
+    static Form fill(BankDocument document, Library library) {
         Form form = Form.empty().with("note", document.note());
         RailFigures scratch = document.scratchRail();
         if (scratch != null) {
@@ -134,6 +135,7 @@ final class BankForm {
         DistanceForm.fill(form, document);
         for (int i = 0; i < document.branches().size(); i++) {
             fillBranch(form, "b" + i + ".", document.branches().get(i));
+            AlternatesForm.fill(form, "b" + i + ".", document.branches().get(i), library);
         }
         return form;
     }

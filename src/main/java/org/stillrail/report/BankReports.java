@@ -6,6 +6,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.UUID;
 import org.springframework.stereotype.Component;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.bank.Bank;
@@ -13,6 +14,7 @@ import org.stillrail.bank.BankInputs;
 import org.stillrail.bank.BankState;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.library.Library;
+import org.stillrail.library.Part;
 import org.stillrail.project.Projects;
 import org.stillrail.project.Rail;
 import org.stillrail.project.RailFacts;
@@ -65,8 +67,15 @@ class BankReports {
 
     List<PartLine> parts(Bank bank) {
         return bank.document().branches().stream()
-                .map(branch -> new PartLine(branch, branch.partId() == null ? null : library.findRevision(branch.partRevisionId()).orElseThrow()))
+                .map(branch -> new PartLine(
+                        branch, branch.partId() == null ? null : revision(branch.partRevisionId()),
+                        branch.alternates() == null ? List.of()
+                                : branch.alternates().stream().map(alternate -> revision(alternate.partRevisionId())).toList()))
                 .toList();
+    }
+
+    private Part revision(UUID partRevisionId) {
+        return library.findRevision(partRevisionId).orElseThrow();
     }
 
     private static List<String> cautions(Bank bank, Rail rail, Evaluation evaluation, ReviewRecord review) {

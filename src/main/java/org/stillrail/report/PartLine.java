@@ -1,18 +1,26 @@
 package org.stillrail.report;
 
 import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.stillrail.bank.BranchDocument;
 import org.stillrail.library.Part;
 
 /**
  * One branch as a bill of materials and an evidence table know it.
  *
- * @param part null for figures that were typed on the bank's page
+ * @param part       null for figures that were typed on the bank's page
+ * @param alternates that may be fitted instead
  */
-record PartLine(BranchDocument branch, Part part) {
+record PartLine(BranchDocument branch, Part part, List<Part> alternates) {
 
     public String partNumber() {
         return part == null ? "(figures typed on the bank's page)" : part.partNumber();
+    }
+
+    /** Null where there are none. */
+    public String alternateNumbers() {
+        return alternates.isEmpty() ? null : alternates.stream().map(Part::partNumber).collect(Collectors.joining(", "));
     }
 
     /** Null where the cost of one is not known. */

@@ -15,7 +15,7 @@ class BankFormTest {
         BankDocument bank = BankForm.read(scratch(), null, null);
         assertThat(bank.branches()).containsExactly(new BranchDocument("bulk", 2, null, null, new SeriesRlc(330e-6, 0.03, 5e-9),
                 new SeriesPath(0.001, 1.2e-9), SeriesPath.NONE));
-        assertThat(BankForm.read(BankForm.fill(bank), null, null)).isEqualTo(bank);
+        assertThat(BankForm.read(BankForm.fill(bank, null), null, null)).isEqualTo(bank);
     }
 
     @Test

@@ -33,7 +33,7 @@ class BankPlacesFormTest {
         BankDocument bank = BankForm.read(twoNodes().with("loadC", "2u").with("loadR", "1m"), null, null);
         assertThat(bank.distance()).isEqualTo(new Distance(new SeriesPath(5e-4, 2e-10), Node.LOAD, new SeriesRlc(2e-6, 1e-3, 0)));
         assertThat(bank.branches()).extracting(BranchDocument::node).containsExactly(Node.CONVERTER, Node.LOAD);
-        assertThat(BankForm.read(BankForm.fill(bank), null, null)).isEqualTo(bank);
+        assertThat(BankForm.read(BankForm.fill(bank, null), null, null)).isEqualTo(bank);
         assertThat(CanonicalJson.read(CanonicalJson.write(bank), BankDocument.class)).isEqualTo(bank);
     }
 
@@ -44,7 +44,7 @@ class BankPlacesFormTest {
         BankDocument bank = BankForm.read(form, null, null);
         assertThat(bank.distance()).isEqualTo(new Distance(PathPreset.BEAD.path(), PathPreset.BEAD.sense(), null));
         assertThat(bank.branches()).extracting(BranchDocument::node).containsOnly(Node.CONVERTER);
-        assertThat(BankForm.fill(bank).get("path")).isEqualTo(PathPreset.BEAD.name());
+        assertThat(BankForm.fill(bank, null).get("path")).isEqualTo(PathPreset.BEAD.name());
     }
 
     @Test
@@ -71,7 +71,7 @@ class BankPlacesFormTest {
         assertThat(branch.mounting().inductanceH()).isCloseTo(estimate.inductanceH(), withPercentage(0.5));
         assertThat(branch.mounting().resistanceOhm()).isCloseTo(estimate.resistanceOhm(), withPercentage(0.5));
         assertThat(branch.mountingOrigin().words()).contains("2 via pairs", "200", "estimated");
-        assertThat(BankForm.read(BankForm.fill(bank), null, null)).isEqualTo(bank);
+        assertThat(BankForm.read(BankForm.fill(bank, null), null, null)).isEqualTo(bank);
         assertThat(CanonicalJson.read(CanonicalJson.write(bank), BankDocument.class)).isEqualTo(bank);
         form.with("b0.mountingL", "1 nH");
         assertThat(BankForm.read(form, null, null).branches().get(0).mountingOrigin()).isNull();
@@ -95,7 +95,7 @@ class BankPlacesFormTest {
         BankDocument typed = BankForm.read(bank(), null, null);
         BranchDocument fitted = typed.branches().get(0).withMounting(new SeriesPath(3e-4, 8e-10), MountingOrigin.fitted("board.s2p"));
         BankDocument bank = typed.withBranches(null, List.of(fitted, typed.branches().get(1)), null);
-        Form form = BankForm.fill(bank);
+        Form form = BankForm.fill(bank, null);
         assertThat(BankForm.read(form, null, null)).isEqualTo(bank);
         form.with("b0.mountingR", "1 mohm");
         assertThat(BankForm.read(form, null, null).branches().get(0).mountingOrigin()).isNull();
