@@ -96,6 +96,8 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
             StepPair pair = shown.steps().value();
             figures.add(only("Undershoot", "V", pair.undershootV(), "at the load step or its release"));
             figures.add(only("Overshoot", "V", pair.overshootV(), "likewise"));
+            figures.add(only("Lowest after the step", "s", pair.step().undershootAtS(), "time from the start of the edge"));
+            figures.add(only("Highest after the release", "s", pair.release().overshootAtS(), "likewise"));
             Tried<WorstLoad> pattern = Compensation.of(rail, nominal).then(placed -> {
                 Converter converter = placed.at(shown.corner(), rail);
                 return WorstLoadSearch.of(shown.bank(), converter, StepPair.step(step), StepPair.durationS(stage, step, crossoverHz),
