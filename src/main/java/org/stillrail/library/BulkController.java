@@ -3,9 +3,6 @@ package org.stillrail.library;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
@@ -18,6 +15,7 @@ import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.May;
+import org.stillrail.web.Download;
 import org.stillrail.web.StaleVersionException;
 
 /** Parts in bulk: out as CSV, in with a preview. The text stays on the page until it is stored. */
@@ -35,10 +33,7 @@ class BulkController {
     @GetMapping("/library/parts.csv")
     @PreAuthorize(May.READ)
     ResponseEntity<byte[]> export() {
-        return ResponseEntity.ok()
-                .contentType(new MediaType("text", "csv", StandardCharsets.UTF_8))
-                .header(HttpHeaders.CONTENT_DISPOSITION, ContentDisposition.attachment().filename("parts.csv").build().toString())
-                .body(PartsCsv.write(parts.allDocuments()).getBytes(StandardCharsets.UTF_8));
+        return Download.of("parts.csv", Download.CSV, PartsCsv.write(parts.allDocuments()));
     }
 
     @GetMapping("/library/bulk")

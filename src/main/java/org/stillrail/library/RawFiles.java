@@ -1,14 +1,12 @@
 package org.stillrail.library;
 
-import java.nio.charset.StandardCharsets;
 import java.util.Optional;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.stillrail.document.Sha256;
+import org.stillrail.web.Download;
 
 /** Uploaded files byte for byte, each stored once under its SHA-256. */
 @Repository
@@ -33,10 +31,7 @@ class RawFiles {
 
     /** Bytes as they came, to be kept and not opened. */
     static ResponseEntity<byte[]> download(String fileName, byte[] bytes) {
-        return ResponseEntity.ok()
-                .header(HttpHeaders.CONTENT_DISPOSITION, ContentDisposition.attachment().filename(fileName, StandardCharsets.UTF_8).build().toString())
-                .contentType(MediaType.APPLICATION_OCTET_STREAM)
-                .body(bytes);
+        return Download.of(fileName, MediaType.APPLICATION_OCTET_STREAM, bytes);
     }
 
     Optional<byte[]> find(String sha256) {

@@ -1,15 +1,13 @@
 package org.stillrail.library;
 
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.stillrail.document.CanonicalJson;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.sweepfile.SweepWriter;
 import org.stillrail.web.Csv;
+import org.stillrail.web.Download;
 import org.stillrail.web.NotFoundException;
 
 /** An impedance as a file to download: Touchstone 1.1 with Z or S, CSV, or JSON. */
@@ -35,21 +33,14 @@ public final class SweepExport {
      */
     public static ResponseEntity<byte[]> of(String format, String name, Curve impedance, Double referenceOhm, List<String> description) {
         return switch (format) {
-            case "touchstone-z" -> file(name + ".s1p", MediaType.TEXT_PLAIN, SweepWriter.touchstoneZ(impedance, description));
-            case "touchstone-s" -> file(name + ".s1p", MediaType.TEXT_PLAIN,
+            case "touchstone-z" -> Download.of(name + ".s1p", MediaType.TEXT_PLAIN, SweepWriter.touchstoneZ(impedance, description));
+            case "touchstone-s" -> Download.of(name + ".s1p", MediaType.TEXT_PLAIN,
                     SweepWriter.touchstoneS(impedance, referenceOhm == null ? REFERENCE_OHM : referenceOhm, description));
-            case "csv" -> file(name + ".csv", new MediaType("text", "csv", StandardCharsets.UTF_8),
+            case "csv" -> Download.of(name + ".csv", Download.CSV,
                     SweepWriter.csv(impedance, description.stream().map(Csv::comment).toList()));
-            case "json" -> file(name + ".json", MediaType.APPLICATION_JSON, CanonicalJson.write(
+            case "json" -> Download.of(name + ".json", MediaType.APPLICATION_JSON, CanonicalJson.write(
                     new Exported(name, description, impedance.grid().toArray(), impedance.reals(), impedance.imaginaries())));
             default -> throw new NotFoundException("There is no format '" + format + "'; there are " + String.join(", ", FORMATS) + ".");
         };
-    }
-
-    private static ResponseEntity<byte[]> file(String name, MediaType type, String text) {
-        return ResponseEntity.ok()
-                .header(HttpHeaders.CONTENT_DISPOSITION, ContentDisposition.attachment().filename(name, StandardCharsets.UTF_8).build().toString())
-                .contentType(type)
-                .body(text.getBytes(StandardCharsets.UTF_8));
     }
 }

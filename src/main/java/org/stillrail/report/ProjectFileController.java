@@ -1,11 +1,8 @@
 package org.stillrail.report;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.UUID;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.security.access.prepost.PreAuthorize;
@@ -22,6 +19,7 @@ import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.May;
 import org.stillrail.project.Project;
 import org.stillrail.project.Projects;
+import org.stillrail.web.Download;
 
 /** A whole project as one file: taken away by anyone, taken in by an administrator. */
 @Controller
@@ -39,11 +37,7 @@ class ProjectFileController {
     @PreAuthorize(May.READ)
     ResponseEntity<byte[]> export(@PathVariable UUID projectId) {
         Project project = projects.require(projectId);
-        String name = project.name().replaceAll("[^\\p{L}\\p{N}._ -]", "_") + ".json";
-        return ResponseEntity.ok()
-                .contentType(MediaType.APPLICATION_JSON)
-                .header(HttpHeaders.CONTENT_DISPOSITION, ContentDisposition.attachment().filename(name, StandardCharsets.UTF_8).build().toString())
-                .body(files.write(projectId).getBytes(StandardCharsets.UTF_8));
+        return Download.of(Download.safe(project.name()) + ".json", MediaType.APPLICATION_JSON, files.write(projectId));
     }
 
     @GetMapping("/projects/import")

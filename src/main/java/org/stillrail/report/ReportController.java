@@ -3,8 +3,6 @@ package org.stillrail.report;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.UUID;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -25,14 +23,13 @@ import org.stillrail.bank.RecordedInput;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.EvaluationRefusedException;
 import org.stillrail.library.SweepExport;
+import org.stillrail.web.Download;
 
 /** What leaves the tool for one bank revision: the report, the bill of materials, the curves. */
 @Controller
 @RequestMapping("/banks/{bankId}/revisions/{number}")
 @PreAuthorize(May.READ)
 class ReportController {
-
-    private static final MediaType CSV = new MediaType("text", "csv", StandardCharsets.UTF_8);
 
     private final Banks banks;
     private final BankReports reports;
@@ -57,14 +54,14 @@ class ReportController {
     @GetMapping("/bom.csv")
     ResponseEntity<byte[]> billOfMaterials(@PathVariable UUID bankId, @PathVariable int number) {
         Bank bank = banks.require(bankId, number);
-        return file(bank, "bom.csv", CSV, BillOfMaterials.csv(reports.parts(bank)).getBytes(StandardCharsets.UTF_8));
+        return file(bank, "bom.csv", Download.CSV, BillOfMaterials.csv(reports.parts(bank)).getBytes(StandardCharsets.UTF_8));
     }
 
     @GetMapping("/curves.csv")
     ResponseEntity<byte[]> curves(@PathVariable UUID bankId, @PathVariable int number) {
         Bank bank = banks.require(bankId, number);
         RecordedInput recorded = inputs.ofRecord(bank);
-        return file(bank, "curves.csv", CSV, CurveTable.csv(evaluate(recorded), comments(bank, recorded)).getBytes(StandardCharsets.UTF_8));
+        return file(bank, "curves.csv", Download.CSV, CurveTable.csv(evaluate(recorded), comments(bank, recorded)).getBytes(StandardCharsets.UTF_8));
     }
 
     /** The bank's impedance, one port. */
@@ -96,10 +93,6 @@ class ReportController {
     }
 
     private static ResponseEntity<byte[]> file(Bank bank, String ending, MediaType type, byte[] bytes) {
-        String name = bank.name().replaceAll("[^\\p{L}\\p{N}._ -]", "_") + " rev " + bank.revision().number() + "." + ending;
-        return ResponseEntity.ok()
-                .contentType(type)
-                .header(HttpHeaders.CONTENT_DISPOSITION, ContentDisposition.attachment().filename(name, StandardCharsets.UTF_8).build().toString())
-                .body(bytes);
+        return Download.of(Download.safe(bank.name()) + " rev " + bank.revision().number() + "." + ending, type, bytes);
     }
 }

@@ -2,8 +2,6 @@ package org.stillrail.review;
 
 import java.nio.charset.StandardCharsets;
 import java.util.UUID;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -14,6 +12,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.stillrail.bank.Banks;
 import org.stillrail.document.CanonicalJson;
+import org.stillrail.web.Download;
 import org.stillrail.web.NotFoundException;
 
 /** What was submitted and signed: shown, checked against its hash, computed again, and given out byte for byte. */
@@ -46,10 +45,7 @@ class SnapshotController {
     ResponseEntity<byte[]> content(@PathVariable UUID snapshotId) {
         Snapshot snapshot = require(snapshotId);
         String name = "snapshot-" + snapshot.sha256().substring(0, HASH_IN_NAME) + ".json";
-        return ResponseEntity.ok()
-                .contentType(MediaType.APPLICATION_JSON)
-                .header(HttpHeaders.CONTENT_DISPOSITION, ContentDisposition.attachment().filename(name).build().toString())
-                .body(snapshot.content().copy());
+        return Download.of(name, MediaType.APPLICATION_JSON, snapshot.content().copy());
     }
 
     private Snapshot require(UUID snapshotId) {

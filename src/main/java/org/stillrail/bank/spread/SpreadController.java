@@ -1,13 +1,9 @@
 package org.stillrail.bank.spread;
 
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
 import java.util.UUID;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
-import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Controller;
@@ -30,6 +26,7 @@ import org.stillrail.electrical.evaluation.EvaluationRefusedException;
 import org.stillrail.electrical.evaluation.SpreadQuestion;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.web.Computing;
+import org.stillrail.web.Download;
 import org.stillrail.web.Form;
 import org.stillrail.web.NoAnswerException;
 import org.stillrail.web.Quantity;
@@ -99,7 +96,8 @@ class SpreadController {
         RecordedInput recorded = inputs.ofRecord(bank);
         try {
             BankSpread spread = computing.within(LONGEST, () -> BankSpread.of(recorded.input(), question, THREADS));
-            return file(bank, SpreadCsv.of(spread, comments(bank, recorded, question, spread)));
+            return Download.of(bank.name() + " rev " + bank.revision().number() + " spread.csv", Download.CSV,
+                    SpreadCsv.of(spread, comments(bank, recorded, question, spread)));
         } catch (EvaluationRefusedException e) {
             throw new ResponseStatusException(HttpStatus.UNPROCESSABLE_CONTENT, "This bank cannot be drawn from: " + e.getMessage() + ".", e);
         } catch (NoAnswerException e) {
@@ -141,13 +139,5 @@ class SpreadController {
                         "highest, " + Quantity.format(rail.ambient().maximumC(), "degC")));
         model.addAttribute("inputs", SpreadForm.places("lowest, " + Quantity.format(rail.input().minimumV(), "V"),
                 "nominal, " + Quantity.format(rail.input().nominalV(), "V"), "highest, " + Quantity.format(rail.input().maximumV(), "V")));
-    }
-
-    private static ResponseEntity<byte[]> file(Bank bank, String csv) {
-        return ResponseEntity.ok()
-                .contentType(new MediaType("text", "csv", StandardCharsets.UTF_8))
-                .header(HttpHeaders.CONTENT_DISPOSITION, ContentDisposition.attachment()
-                        .filename(bank.name() + " rev " + bank.revision().number() + " spread.csv", StandardCharsets.UTF_8).build().toString())
-                .body(csv.getBytes(StandardCharsets.UTF_8));
     }
 }
