@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
-import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.electrical.converter.BankPhase;
 import org.stillrail.electrical.converter.Converter;
@@ -39,42 +38,49 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
      * Empty for a converter whose loop is not modelled.
      *
      * @param corners the figures of all corners that were looked at
-     * @param nominal the bank that a compensator is placed for
+     * @param compensation null without a control
      */
-    static List<DynamicFigure> of(RailFigures rail, List<BranchInput> branches, CornerFigures shown, List<CornerFigures> corners, Bank nominal,
-            FittedBranch fits) {
+    static List<DynamicFigure> of(RailFigures rail, List<BranchInput> branches, CornerFigures shown, List<CornerFigures> corners,
+            Tried<Compensation> compensation, FittedBranch fits) {
         if (rail.converter().topology() != Topology.BUCK) {
             return List.of();
         }
         List<DynamicFigure> figures = new ArrayList<>();
         if (shown.loop() != null && shown.loop().answered()) {
-            figures.add(over(corners, shown, "Crossover", "Hz", LoopBand::crossoverHz, Worst.MOST, "the highest; the averaged model flatters above a fifth"
+            figures.add(loop(corners, shown, "Crossover", "Hz", LoopBand::crossoverHz, Worst.MOST, "the highest; the averaged model flatters above a fifth"
                     + " of the switching frequency"));
-            figures.add(over(corners, shown, "Phase margin", "deg", LoopBand::phaseMarginDeg, Worst.LEAST, ""));
-            figures.add(over(corners, shown, "Gain margin", "dB", LoopBand::gainMarginDb, Worst.LEAST, ""));
-            figures.add(over(corners, shown, "Peak of 1 / |1 + T|", "", band -> band.crossoverHz() == null ? null : (Double) band.sensitivityPeak(),
+            figures.add(loop(corners, shown, "Phase margin", "deg", LoopBand::phaseMarginDeg, Worst.LEAST, ""));
+            figures.add(loop(corners, shown, "Gain margin", "dB", LoopBand::gainMarginDb, Worst.LEAST, ""));
+            figures.add(loop(corners, shown, "Peak of 1 / |1 + T|", "", band -> band.crossoverHz() == null ? null : (Double) band.sensitivityPeak(),
                     Worst.MOST, "round the crossover"));
             phase(shown, figures);
         }
         if (rail.loadStep() != null) {
-            step(rail, shown, nominal, fits, figures);
+            step(rail, shown, compensation, fits, figures);
         }
         damping(branches, shown, corners, rail, figures);
         return List.copyOf(figures);
     }
 
-    private static DynamicFigure over(List<CornerFigures> corners, CornerFigures shown, String name, String unit, Function<LoopBand, Double> figure,
+    /** Of a loop that is known at the shown corner. */
+    private static DynamicFigure loop(List<CornerFigures> corners, CornerFigures shown, String name, String unit, Function<LoopBand, Double> figure,
+            Worst kind, String note) {
+        return over(corners, name, unit, figure.apply(shown.loop().value()),
+                each -> each.loop() == null || !each.loop().answered() ? null : figure.apply(each.loop().value()), kind, note);
+    }
+
+    private static DynamicFigure over(List<CornerFigures> corners, String name, String unit, Double shown, Function<CornerFigures, Double> figure,
             Worst kind, String note) {
         Double worst = null;
         String at = null;
         for (CornerFigures each : corners) {
-            Double value = each.loop() == null || !each.loop().answered() ? null : figure.apply(each.loop().value());
+            Double value = figure.apply(each);
             if (value != null && (worst == null || (kind == Worst.LEAST ? value < worst : value > worst))) {
                 worst = value;
                 at = each.corner().name();
             }
         }
-        return new DynamicFigure(name, unit, figure.apply(shown.loop().value()), worst, at, note);
+        return new DynamicFigure(name, unit, shown, worst, at, note);
     }
 
     private static void phase(CornerFigures shown, List<DynamicFigure> figures) {
@@ -88,7 +94,7 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
         }
     }
 
-    private static void step(RailFigures rail, CornerFigures shown, Bank nominal, FittedBranch fits, List<DynamicFigure> figures) {
+    private static void step(RailFigures rail, CornerFigures shown, Tried<Compensation> compensation, FittedBranch fits, List<DynamicFigure> figures) {
         LoadStep step = rail.loadStep();
         PowerStage stage = shown.corner().stage(rail);
         double crossoverHz = shown.crossoverHz(rail);
@@ -98,7 +104,7 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
             figures.add(only("Overshoot", "V", pair.overshootV(), "likewise"));
             figures.add(only("Lowest after the step", "s", pair.step().undershootAtS(), "time from the start of the edge"));
             figures.add(only("Highest after the release", "s", pair.release().overshootAtS(), "likewise"));
-            Tried<WorstLoad> pattern = Compensation.of(rail, nominal).then(placed -> {
+            Tried<WorstLoad> pattern = compensation.then(placed -> {
                 Converter converter = placed.at(shown.corner(), rail);
                 return WorstLoadSearch.of(shown.bank(), converter, StepPair.step(step), StepPair.durationS(stage, step, crossoverHz),
                         RealisedBank.of(shown.bank(), fits, crossoverHz));
@@ -131,17 +137,11 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
             figures.add(only("Peak of bank and inductor, loop open", "ohm", null, now.refusal()));
             return;
         }
-        Double worst = null;
-        String at = null;
-        for (CornerFigures each : corners) {
-            Tried<PresentDamping> there = present(each, ceramics, rail);
-            if (there.answered() && there.value().peakOhm() != null && (worst == null || there.value().peakOhm() > worst)) {
-                worst = there.value().peakOhm();
-                at = each.corner().name();
-            }
-        }
         PresentDamping present = now.value();
-        figures.add(new DynamicFigure("Peak of bank and inductor, loop open", "ohm", present.peakOhm(), worst, at, present.sentence()));
+        figures.add(over(corners, "Peak of bank and inductor, loop open", "ohm", present.peakOhm(), each -> {
+            Tried<PresentDamping> there = present(each, ceramics, rail);
+            return there.answered() ? there.value().peakOhm() : null;
+        }, Worst.MOST, present.sentence()));
         figures.add(only("Best peak of this bulk", "ohm", present.optimum().peakOhm(), "with the ESR of the next line"));
         figures.add(only("Best ESR of the bulk", "ohm", present.optimum().resistanceOhm(), "the bulk has " + Words.quantity(present.bulkOhm(), "Ω")));
         figures.add(only("Bulk over ceramics", "", present.optimum().ratio(), "more lowers the best peak"));

@@ -18,17 +18,17 @@ record Dynamics(LoopResult loop, StepPair steps, StepPair stepsAlone, List<Strin
 
     private static final int SAMPLES = 600;
 
-    /** @param nominal the bank that a compensator is placed for */
+    /** @param compensation null without a control */
     static Dynamics of(
-            EvaluationInput input, CornerFigures shown, Bank nominal, KeyFrequencies frequencies, FrequencyGrid grid, FittedBranch fits) {
+            EvaluationInput input, CornerFigures shown, Tried<Compensation> compensation, KeyFrequencies frequencies, FrequencyGrid grid, FittedBranch fits) {
         RailFigures rail = input.rail();
         if (rail.converter().topology() != Topology.BUCK) {
             return new Dynamics(null, null, null, List.of());
         }
         Bank bank = shown.bank();
         LoadStep step = rail.loadStep();
-        Tried<LoopResult> loop = rail.converter().control() == null ? Tried.refused("")
-                : Compensation.of(rail, nominal).then(placed -> Loop.of(bank, placed.at(shown.corner(), rail), grid));
+        Tried<LoopResult> loop = compensation == null ? Tried.refused("")
+                : compensation.then(placed -> Loop.of(bank, placed.at(shown.corner(), rail), grid));
         StepPair steps = shown.steps() == null ? null : shown.steps().value();
         Tried<StepPair> alone = step == null ? Tried.refused("")
                 : Tried.of(() -> StepPair.of(bank, null, step, StepPair.aloneDurationS(step, frequencies.crossoverHz()), SAMPLES,

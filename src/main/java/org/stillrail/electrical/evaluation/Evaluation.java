@@ -138,7 +138,7 @@ public record Evaluation(
         Ripple ripple = current == null ? null : Ripple.of(bank, current, Ripple.DEFAULT_SAMPLES);
         Ripple rippleAtConverter = current == null || bank.distance() == null ? null
                 : Ripple.atConverter(bank, current, Ripple.DEFAULT_SAMPLES);
-        Dynamics dynamics = Dynamics.of(input, figures, corners.get(0).bank(), frequencies, grid, judged.fits().proper());
+        Dynamics dynamics = Dynamics.of(input, figures, judged.compensation(), frequencies, grid, judged.fits().proper());
         if (ripple != null) {
             warnings.addAll(ripple.warnings());
             warnings.addAll(currentWarnings(rail, corners));
@@ -156,7 +156,7 @@ public record Evaluation(
         return new Evaluation(input, corners, shown, frequencies, curves, fromConverter, extrema, CarrierRibbon.of(bank, curves, extrema),
                 reading(bank, frequencies.crossoverHz()), reading(bank, frequencies.switchingHz()), ripple, rippleAtConverter, figures.quiet(),
                 dynamics.loop(), dynamics.steps(), dynamics.stepsAlone(),
-                picturesOnly ? List.of() : DynamicFigure.of(rail, input.branches(), figures, judged.figures(), corners.get(0).bank(),
+                picturesOnly ? List.of() : DynamicFigure.of(rail, input.branches(), figures, judged.figures(), judged.compensation(),
                         judged.fits().proper()),
                 window(rail, judged), picturesOnly ? null : BankStress.of(judged), verdicts, Claim.of(verdicts, corners.size()),
                 Evidence.of(input, looked.get(0).corners().contains(shown) ? bank : corners.get(0).bank(), frequencies, verdicts), remedies,

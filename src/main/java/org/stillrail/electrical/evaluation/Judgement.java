@@ -17,10 +17,11 @@ import org.stillrail.electrical.requirement.Verdict;
  * the bank with its named parts: a board is not tuned again for an alternate.
  *
  * @param fittings the named parts first
+ * @param compensation of the named parts; null without a control, and where the loop of the converter is not modelled
  * @param verdicts worst first
  * @param fits     of the models of all branches, as far as they were needed
  */
-record Judgement(EvaluationInput input, List<Verdicts> fittings, List<Verdict> verdicts, Fits fits) {
+record Judgement(EvaluationInput input, Tried<Compensation> compensation, List<Verdicts> fittings, List<Verdict> verdicts, Fits fits) {
 
     /** One way to fit the bank, and the corners to look at it under, nominal first. */
     record Looked(Fitting fitting, List<Corner> corners) {
@@ -36,7 +37,7 @@ record Judgement(EvaluationInput input, List<Verdicts> fittings, List<Verdict> v
         Tried<Compensation> compensation = compensation(input.rail(), looked.get(0).corners().get(0).bank());
         Fits fits = Fits.none();
         List<Verdicts> fittings = looked.stream().map(each -> Verdicts.of(each.fitting(), each.corners(), shown, compensation, fits)).toList();
-        return new Judgement(input, fittings, worst(fittings), fits);
+        return new Judgement(input, compensation, fittings, worst(fittings), fits);
     }
 
     /** The first of equals, so that of the named parts where the alternates make no difference. */
@@ -71,14 +72,14 @@ record Judgement(EvaluationInput input, List<Verdicts> fittings, List<Verdict> v
      * @param count 0 takes the branch away
      */
     List<Verdict> withCount(int branch, int count) {
-        Tried<Compensation> compensation =
+        Tried<Compensation> changed =
                 compensation(input.rail(), Verdicts.changed(fittings.get(0).figures().get(0).bank(), branch, count));
         List<Verdict> after = new ArrayList<>();
         for (Verdicts each : fittings) {
             Set<Requirement> its = EnumSet.noneOf(Requirement.class);
             verdicts.stream().map(Verdict::requirement).filter(requirement -> decisive(requirement) == each).forEach(its::add);
             if (!its.isEmpty()) {
-                after.addAll(each.withCount(branch, count, its, compensation));
+                after.addAll(each.withCount(branch, count, its, changed));
             }
         }
         return after;
