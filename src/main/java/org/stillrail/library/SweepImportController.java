@@ -117,7 +117,7 @@ class SweepImportController {
         if (!upload.readable()) {
             form.errors().add("file", upload.problem());
         }
-        if (upload.readable() && form.isBlank("storeAgain") && before(part, upload) != null) {
+        if (upload.readable() && form.isBlank("storeAgain") && before(upload, library.twins(upload.sha256(), part.id())) != null) {
             form.errors().add("storeAgain", "The same bytes are stored for this part already");
             form.errors().add("", "The same bytes are stored for this part already.");
         }
@@ -161,16 +161,15 @@ class SweepImportController {
     }
 
     private UploadLine line(Part part, Upload upload, String twinFile) {
-        Twin before = before(part, upload);
-        List<Twin> elsewhere = library.twins(upload.sha256(), part.id()).stream()
-                .filter(twin -> before == null || !twin.sweep().id().equals(before.sweep().id())).toList();
+        List<Twin> twins = library.twins(upload.sha256(), part.id());
+        Twin before = before(upload, twins);
+        List<Twin> elsewhere = twins.stream().filter(twin -> twin != before).toList();
         return UploadLine.read(upload, null, before, elsewhere, twinFile);
     }
 
     /** A sweep of the part that tells the same from the same bytes, or null. */
-    private Twin before(Part part, Upload upload) {
-        return !upload.readable() ? null
-                : library.twins(upload.sha256(), part.id()).stream().filter(twin -> twin.repeats(upload.sweep())).findFirst().orElse(null);
+    private static Twin before(Upload upload, List<Twin> twins) {
+        return !upload.readable() ? null : twins.stream().filter(twin -> twin.repeats(upload.sweep())).findFirst().orElse(null);
     }
 
     /** Columns corrected for one file do not speak for another. */

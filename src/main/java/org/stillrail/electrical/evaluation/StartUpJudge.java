@@ -63,7 +63,8 @@ final class StartUpJudge implements Judge {
     private Verdict judged(StartUp start, double limit, Corner corner) {
         double ripple = halfRippleA(rail, corner);
         double value = start.peakChargingA() + loadA(rail) + ripple;
-        double bankF = BankHolding.of(input, corner).capacitanceF(start.peakAtV());
+        // The ramp charges the largest capacitance of the bank with the largest current.
+        double bankF = start.peakChargingA() * rail.startUp().rampS() / corner.conditions().outputV();
         String sentence = "Coming up in " + Words.quantity(rail.startUp().rampS(), "s") + " takes " + Words.beside(value, limit, "A") + ", "
                 + Words.quantity(limit, "A") + " allowed," + Corner.at(corner.name()) + ": the bank of " + Words.quantity(bankF, "F") + " is charged with "
                 + Words.quantity(start.peakChargingA(), "A") + "; the converter could start into "

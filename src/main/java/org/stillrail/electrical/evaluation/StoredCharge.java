@@ -22,17 +22,20 @@ public record StoredCharge(
         double chargedV = Math.abs(rail.nominalVoltageV()) + VoltageRatingJudge.accuracyV(rail);
         Corner most = null;
         BankCharge mostCharge = null;
+        double mostJ = 0;
         for (Verdicts fitted : judged.fittings()) {
             for (CornerFigures each : fitted.figures()) {
                 BankCharge charge = BankHolding.of(fitted.fitting().input(), each.corner());
-                if (mostCharge == null || charge.energyJ(chargedV) > mostCharge.energyJ(chargedV)) {
+                double energyJ = charge.energyJ(chargedV);
+                if (most == null || energyJ > mostJ) {
+                    mostJ = energyJ;
                     most = each.corner();
                     mostCharge = charge;
                 }
             }
         }
         return new StoredCharge(most.name(), chargedV, mostCharge.capacitanceF(chargedV), mostCharge.capacitanceF(0), mostCharge.chargeC(chargedV),
-                mostCharge.energyJ(chargedV), bleed(rail.bleed(), mostCharge, chargedV));
+                mostJ, bleed(rail.bleed(), mostCharge, chargedV));
     }
 
     private static Bleed bleed(BleedResistor resistor, BankCharge charge, double chargedV) {

@@ -100,13 +100,9 @@ public final class FittedBranch implements BranchRealisation {
         return perF > 0 && ohm >= 0 ? new SeriesRlc(1 / perF, ohm, part.inductanceH()) : null;
     }
 
+    /** Once for each model, however many threads ask for it at the same time. */
     private Attempt attempt(Framed framed) {
-        Attempt known = attempts.get(framed);
-        if (known == null) {
-            known = fit(framed);
-            attempts.put(framed, known);
-        }
-        return known;
+        return attempts.computeIfAbsent(framed, this::fit);
     }
 
     private Attempt fit(Framed framed) {
