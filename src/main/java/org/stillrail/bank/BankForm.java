@@ -176,7 +176,8 @@ final class BankForm {
         }
     }
 
-    private static String entry(double value, String unit) {
+    /** A figure that is nothing is a blank field. */
+    static String entry(double value, String unit) {
         return value == 0 ? "" : Quantity.entry(value, unit);
     }
 }

@@ -95,7 +95,7 @@ class BankPages {
         for (int i : BankForm.indices(form)) {
             try {
                 chosen.add(UUID.fromString(form.get("b" + i + ".part")));
-            } catch (IllegalArgumentException | NullPointerException e) {
+            } catch (IllegalArgumentException e) {
                 // Figures typed here, or nothing that is a part.
             }
         }

@@ -69,7 +69,7 @@ final class DistanceForm {
         if (distance == null) {
             return;
         }
-        form.with("path", OTHER).with("pathR", entry(distance.path().resistanceOhm(), "ohm")).with("pathL", entry(distance.path().inductanceH(), "H"))
+        form.with("path", OTHER).with("pathR", BankForm.entry(distance.path().resistanceOhm(), "ohm")).with("pathL", BankForm.entry(distance.path().inductanceH(), "H"))
                 .with("sense", key(distance.sense()));
         for (PathPreset preset : PathPreset.values()) {
             if (preset.path().equals(distance.path())) {
@@ -77,8 +77,8 @@ final class DistanceForm {
             }
         }
         if (distance.load() != null) {
-            form.with("loadC", entry(distance.load().capacitanceF(), "F")).with("loadR", entry(distance.load().resistanceOhm(), "ohm"))
-                    .with("loadL", entry(distance.load().inductanceH(), "H"));
+            form.with("loadC", BankForm.entry(distance.load().capacitanceF(), "F")).with("loadR", BankForm.entry(distance.load().resistanceOhm(), "ohm"))
+                    .with("loadL", BankForm.entry(distance.load().inductanceH(), "H"));
         }
     }
 
@@ -130,9 +130,5 @@ final class DistanceForm {
             nodes.put(key(node), node.label());
         }
         return nodes;
-    }
-
-    private static String entry(double value, String unit) {
-        return value == 0 ? "" : Quantity.entry(value, unit);
     }
 }

@@ -37,7 +37,7 @@ record VerdictLine(
                 .filter(sentence -> sentence != null && !sentence.isBlank())
                 .toList();
         return new VerdictLine(verdict.requirement().id(), verdict.requirement().label(), verdict.outcome().label(),
-                verdict.outcome().label().replace(' ', '-'),
+                VerdictTurn.css(verdict),
                 BankView.show(verdict.limit(), verdict.unit()), BankView.show(verdict.value(), verdict.unit()),
                 verdict.margin() == null ? "\u2013" : Quantity.format(100 * verdict.margin(), "%", 3),
                 verdict.corner() == null ? "\u2013" : verdict.corner() + (corners > 1 ? ", worst of " + corners + " corners" : ""),

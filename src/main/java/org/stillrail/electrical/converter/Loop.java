@@ -94,15 +94,14 @@ public final class Loop {
                 Complex z = new Complex(bankCurve.real(i), bankCurve.imaginary(i));
                 open[i] = currentMode ? z.magnitude() : z.times(inductor).over(z.plus(inductor)).magnitude();
                 closed[i] = open[i] / returnDifference;
-                sensitivity[i] = closed[i] / open[i];
             } else {
                 TwoNodePoint nodes = bank.nodesAt(grid.hz(i));
                 Complex source = currentMode ? null : inductor;
                 open[i] = nodes.openAtLoad(source).magnitude();
                 closed[i] = nodes.closedAtLoad(bank.distance().sense(), loopGain, source).magnitude();
-                sensitivity[i] = 1 / returnDifference;
             }
-            sensitivityPeak = Math.max(sensitivityPeak, 1 / returnDifference);
+            sensitivity[i] = 1 / returnDifference;
+            sensitivityPeak = Math.max(sensitivityPeak, sensitivity[i]);
         }
         Double crossoverHz = crossover == null ? null : (Double) crossover.point().hz();
         return new LoopResult(grid, gainDb, phaseDeg, open, closed, sensitivity, crossoverHz,

@@ -34,7 +34,6 @@ public record Corner(String name, SpreadCorner conditions, List<BranchInput> bra
         parts = List.copyOf(parts);
     }
 
-
     /** Length of the edges of a rectifier's current, which rails do not state. Common practice, no source. */
     static final double EDGE_S = 20e-9;
     private static final String NOMINAL = "nominal";

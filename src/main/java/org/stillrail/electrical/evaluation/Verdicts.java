@@ -27,8 +27,10 @@ import org.stillrail.electrical.requirement.Verdict;
  */
 record Verdicts(Fitting fitting, List<CornerFigures> figures, List<Verdict> verdicts, Fits fits) {
 
-    /** Judged at the corners whose steps went through the fits. */
+    /** Their worst corners are those whose steps go through the fits. */
     private static final Set<Requirement> OF_STEPS = EnumSet.of(Requirement.DEVIATION, Requirement.WINDOW);
+    /** Judged only at corners whose steps went through the fits. */
+    private static final Set<Requirement> RESTING_ON_STEPS = EnumSet.of(Requirement.DEVIATION, Requirement.WINDOW, Requirement.REVERSE_VOLTAGE);
     /** So many of the corners that come out worst in the screening go through the fits, for each verdict. */
     private static final int FITTED = 3;
 
@@ -53,8 +55,7 @@ record Verdicts(Fitting fitting, List<CornerFigures> figures, List<Verdict> verd
         }
         List<CornerFigures> stepped = figures.stream().filter(CornerFigures::stepsFinal).toList();
         List<Verdict> verdicts = new ArrayList<>();
-        judges.forEach((requirement, judge) -> verdicts.add(worst(judge,
-                OF_STEPS.contains(requirement) || requirement == Requirement.REVERSE_VOLTAGE ? stepped : figures)));
+        judges.forEach((requirement, judge) -> verdicts.add(worst(judge, RESTING_ON_STEPS.contains(requirement) ? stepped : figures)));
         verdicts.addAll(SpaceJudge.all(input));
         verdicts.sort(Verdict.WORST_FIRST);
         return new Verdicts(fitting, List.copyOf(figures), List.copyOf(verdicts), fits);
