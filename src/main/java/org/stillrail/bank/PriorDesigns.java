@@ -62,6 +62,7 @@ class PriorDesigns {
                 .toList();
     }
 
+    /** Each condition looks from the row in hand, so that no engine makes the same list again for every row. */
     private List<Candidate> candidates(RailTraits asked, Filter filter) {
         StringBuilder sql = new StringBuilder("""
                 select r.id, v.nominal_voltage_v, v.nominal_current_a, v.switching_hz, v.load_step_a
@@ -71,15 +72,15 @@ class PriorDesigns {
         Map<String, Object> parameters = new HashMap<>();
         if (filter.technology() != null) {
             sql.append("""
-                    and r.id in (select u.revision_id from part_revision t join bank_part u on u.part_id = t.subject_id
-                        and u.part_revision_id = t.id where t.technology = :technology)
+                    and exists (select 1 from bank_part u join part_revision t on t.id = u.part_revision_id
+                        where u.revision_id = r.id and t.technology = :technology)
                     """);
             parameters.put("technology", filter.technology().key());
         }
         if (filter.project() != null) {
             sql.append("""
-                    and v.subject_id in (select l.id from rail l join project p on p.id = l.project_id
-                        where lower(p.name) like :project escape '!')
+                    and exists (select 1 from rail l join project p on p.id = l.project_id
+                        where l.id = v.subject_id and lower(p.name) like :project escape '!')
                     """);
             parameters.put("project", filter.project());
         }
