@@ -111,23 +111,24 @@ public class PartModels {
 
     /** A measured curve, with the other sweeps of the same sample to interpolate between. */
     PartModel ofSweep(PartDocument part, Sweep chosen) {
+        List<Sweep> all = sweeps.ofPart(chosen.partId());
         List<SweepFamily.Member> members = new ArrayList<>();
         members.add(member(chosen));
         if (chosen.provenance().sample() != null) {
-            sweeps.ofPart(chosen.partId()).stream()
+            all.stream()
                     .filter(other -> chosen.provenance().sample().equals(other.provenance().sample()))
                     .map(PartModels::member)
                     .filter(other -> members.stream().noneMatch(known -> sameBiasAndTemperature(known, other)))
                     .forEach(members::add);
         }
         String sample = chosen.provenance().sample() == null ? "" : ", sample " + chosen.provenance().sample();
-        return new PartModel(new SweepFamily(members), testFrequencyHz(part), part.capacitanceF(), characteristics(part), true, samples(chosen),
+        return new PartModel(new SweepFamily(members), testFrequencyHz(part), part.capacitanceF(), characteristics(part), true, samples(all),
                 "measured: " + chosen.fileName() + sample, List.of());
     }
 
     /** How many samples of the part were measured at all: they back the chosen one. */
-    private int samples(Sweep chosen) {
-        return (int) Math.max(1, sweeps.ofPart(chosen.partId()).stream()
+    private static int samples(List<Sweep> all) {
+        return (int) Math.max(1, all.stream()
                 .map(sweep -> sweep.provenance().sample()).filter(Objects::nonNull).distinct().count());
     }
 
