@@ -7,12 +7,10 @@ import java.net.Socket;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.UUID;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -55,10 +53,9 @@ class OddRequestsTest {
 
     @BeforeEach
     void signIn() throws Exception {
-        String name = "odd-" + UUID.randomUUID().toString().substring(0, 8);
-        CurrentPerson person = accounts.add(name, "Odd requests", EnumSet.allOf(Role.class), TestPeople.PASSWORD, "tests");
+        CurrentPerson person = TestPeople.ofEveryRole(accounts, "Odd requests");
         jdbc.sql("insert into project_member (project_id, person_id) select id, :person from project").param("person", person.id()).update();
-        everyone = new PageClient(port).signIn(name, TestPeople.PASSWORD);
+        everyone = new PageClient(port).signIn(person.userName(), TestPeople.PASSWORD);
     }
 
     private static String query(String name, String value) {

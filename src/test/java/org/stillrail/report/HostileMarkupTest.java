@@ -3,7 +3,6 @@ package org.stillrail.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
@@ -12,7 +11,6 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 import org.stillrail.account.Accounts;
 import org.stillrail.account.CurrentPerson;
-import org.stillrail.account.Role;
 import org.stillrail.support.AppTest;
 import org.stillrail.support.Endpoint;
 import org.stillrail.support.NamedThings;
@@ -37,9 +35,8 @@ class HostileMarkupTest {
 
     @Test
     void noTagOfANameIsATagOfAPage() throws Exception {
-        String name = "markup-" + UUID.randomUUID().toString().substring(0, 8);
-        CurrentPerson person = accounts.add(name, "Person " + TAG + ">", EnumSet.allOf(Role.class), TestPeople.PASSWORD, "tests");
-        PageClient client = new PageClient(port).signIn(name, TestPeople.PASSWORD);
+        CurrentPerson person = TestPeople.ofEveryRole(accounts, "Person " + TAG + ">");
+        PageClient client = new PageClient(port).signIn(person.userName(), TestPeople.PASSWORD);
         List<String> first = NamedThings.store(context, person,
                 k -> "\"'></script></textarea>" + TAG + " " + UUID.randomUUID().toString().substring(0, 8) + ">");
         SiteMap map = SiteMap.of(client, Endpoint.all(context), 2, first.toArray(String[]::new));

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.UUID;
 import java.util.regex.Pattern;
@@ -18,7 +17,6 @@ import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.ApplicationContext;
 import org.stillrail.account.Accounts;
 import org.stillrail.account.CurrentPerson;
-import org.stillrail.account.Role;
 import org.stillrail.support.AppTest;
 import org.stillrail.support.Endpoint;
 import org.stillrail.support.NamedThings;
@@ -50,9 +48,8 @@ class SpreadsheetFormulaTest {
 
     @Test
     void noCellIsAFormula() throws Exception {
-        String name = "formulas-" + UUID.randomUUID().toString().substring(0, 8);
-        CurrentPerson person = accounts.add(name, "=1+1", EnumSet.allOf(Role.class), TestPeople.PASSWORD, "tests");
-        PageClient client = new PageClient(port).signIn(name, TestPeople.PASSWORD);
+        CurrentPerson person = TestPeople.ofEveryRole(accounts, "=1+1");
+        PageClient client = new PageClient(port).signIn(person.userName(), TestPeople.PASSWORD);
         List<String> first = new ArrayList<>(List.of("/library/bulk"));
         for (int i = 0; i < HOSTILE.size(); i++) {
             int which = i;

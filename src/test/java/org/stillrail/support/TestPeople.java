@@ -35,6 +35,11 @@ public final class TestPeople {
         return people.computeIfAbsent(Set.copyOf(roles), this::make);
     }
 
+    /** A new person who holds every role and signs in with {@link #PASSWORD}. */
+    public static CurrentPerson ofEveryRole(Accounts accounts, String displayName) {
+        return accounts.add("all-" + UUID.randomUUID().toString().substring(0, 8), displayName, EnumSet.allOf(Role.class), PASSWORD, "tests");
+    }
+
     /** Another person with this role, stored anew at each call. */
     public CurrentPerson another(Role role) {
         return make(Set.of(role));
