@@ -41,22 +41,51 @@ public final class Loop {
      */
     public static LoopResult of(Bank bank, Converter converter, FrequencyGrid grid) {
         LoopGain gain = new LoopGain(bank, converter);
-        LoopScan scan = new LoopScan(gain, bank, converter, grid.startHz(), grid.stopHz());
+        return onGrid(bank, converter, grid, gain, margins(bank, converter, gain, grid.startHz(), grid.stopHz()));
+    }
+
+    /**
+     * Crossover, margins and stability without any curve, as they are in a {@link LoopResult} of a grid from {@code startHz} to
+     * {@code stopHz}.
+     */
+    public static LoopMargins margins(Bank bank, Converter converter, double startHz, double stopHz) {
+        return margins(bank, converter, new LoopGain(bank, converter), startHz, stopHz);
+    }
+
+    /**
+     * {@code 1 / |1 + T|} at each frequency.
+     *
+     * @throws LosslessResonanceException where bank and inductor resonate without loss on a grid point
+     */
+    public static double[] sensitivity(Bank bank, Converter converter, FrequencyGrid grid) {
+        LoopGain gain = new LoopGain(bank, converter);
+        double[] sensitivity = new double[grid.size()];
+        for (int i = 0; i < sensitivity.length; i++) {
+            sensitivity[i] = 1 / returnDifference(loopGain(finite(gain, grid.hz(i))));
+        }
+        return sensitivity;
+    }
+
+    private static LoopMargins margins(Bank bank, Converter converter, LoopGain gain, double startHz, double stopHz) {
+        LoopScan scan = new LoopScan(gain, bank, converter, startHz, stopHz);
         List<String> warnings = new ArrayList<>();
-        LoopScan.Crossing crossover = crossover(scan, grid.startHz(), grid.stopHz());
+        LoopScan.Crossing crossover = crossover(scan, startHz, stopHz);
         boolean stable = stable(converter, scan, warnings);
-        Double gainMarginDb = gainMarginDb(scan, grid, warnings);
+        Double gainMarginDb = gainMarginDb(scan, startHz, stopHz, warnings);
         if (crossover == null) {
-            warnings.add("The loop gain does not cross 1 between " + hz(grid.startHz()) + " and " + hz(grid.stopHz())
+            warnings.add("The loop gain does not cross 1 between " + hz(startHz) + " and " + hz(stopHz)
                     + "; there is no crossover and no phase margin");
-        } else if (crossover.point().hz() > CROSSOVER_SHARE * converter.stage().switchingHz()) {
-            warnings.add("The crossover of " + hz(crossover.point().hz()) + " is above a fifth of the switching frequency,"
+            return new LoopMargins(null, null, gainMarginDb, stable, null, warnings);
+        }
+        double crossoverHz = crossover.point().hz();
+        if (crossoverHz > CROSSOVER_SHARE * converter.stage().switchingHz()) {
+            warnings.add("The crossover of " + hz(crossoverHz) + " is above a fifth of the switching frequency,"
                     + " where the averaged model flatters");
         }
-        if (converter.target() != null && crossover != null) {
+        if (converter.target() != null) {
             compareWithTarget(converter.target(), crossover.point(), warnings);
         }
-        return onGrid(bank, converter, grid, gain, crossover, gainMarginDb, stable, warnings);
+        return new LoopMargins(crossoverHz, crossover.point().marginDeg(), gainMarginDb, stable, resistanceOhm(bank, crossoverHz), warnings);
     }
 
     /** The crossover between two frequencies as in {@link LoopResult#crossoverHz()}, null if there is none. */
@@ -66,8 +95,7 @@ public final class Loop {
         return crossing == null ? null : (Double) crossing.point().hz();
     }
 
-    private static LoopResult onGrid(Bank bank, Converter converter, FrequencyGrid grid, LoopGain gain, LoopScan.Crossing crossover,
-            Double gainMarginDb, boolean stable, List<String> warnings) {
+    private static LoopResult onGrid(Bank bank, Converter converter, FrequencyGrid grid, LoopGain gain, LoopMargins margins) {
         Curve bankCurve = bank.on(grid).bank();
         PowerStage stage = converter.stage();
         boolean currentMode = converter.control() instanceof CurrentMode;
@@ -79,17 +107,12 @@ public final class Loop {
         double[] sensitivity = new double[n];
         double sensitivityPeak = 0;
         for (int i = 0; i < n; i++) {
-            LoopGain.Point point = gain.at(grid.hz(i));
-            if (gain.losslessAt(point)) {
-                throw new LosslessResonanceException("The bank with the inductor", grid.hz(i));
-            }
+            LoopGain.Point point = finite(gain, grid.hz(i));
             gainDb[i] = NEPER_DB * point.logMagnitude();
             phaseDeg[i] = point.phaseDeg();
             Complex inductor = new Complex(stage.combinedResistanceOhm(), grid.omega(i) * stage.combinedInductanceH());
-            Complex loopGain = Complex.polar(point.magnitude(), Math.toRadians(point.phaseDeg()));
-            double returnDifference = Complex.ONE.plus(loopGain).magnitude();
-            // 1 + T is zero only for a closed loop that rings for ever exactly on a grid point; the least number keeps it finite.
-            returnDifference = Math.max(returnDifference, Double.MIN_NORMAL);
+            Complex loopGain = loopGain(point);
+            double returnDifference = returnDifference(loopGain);
             if (bank.distance() == null) {
                 Complex z = new Complex(bankCurve.real(i), bankCurve.imaginary(i));
                 open[i] = currentMode ? z.magnitude() : z.times(inductor).over(z.plus(inductor)).magnitude();
@@ -103,12 +126,26 @@ public final class Loop {
             sensitivity[i] = 1 / returnDifference;
             sensitivityPeak = Math.max(sensitivityPeak, sensitivity[i]);
         }
-        Double crossoverHz = crossover == null ? null : (Double) crossover.point().hz();
-        return new LoopResult(grid, gainDb, phaseDeg, open, closed, sensitivity, crossoverHz,
-                crossover == null ? null : (Double) crossover.point().marginDeg(),
-                gainMarginDb, sensitivityPeak, stable,
-                crossoverHz == null ? null : resistanceOhm(bank, crossoverHz),
-                resistanceOhm(bank, stage.switchingHz()), converter.compensator(), warnings);
+        return new LoopResult(grid, gainDb, phaseDeg, open, closed, sensitivity, margins.crossoverHz(), margins.phaseMarginDeg(),
+                margins.gainMarginDb(), sensitivityPeak, margins.stable(), margins.esrAtCrossoverOhm(),
+                resistanceOhm(bank, stage.switchingHz()), converter.compensator(), margins.warnings());
+    }
+
+    private static LoopGain.Point finite(LoopGain gain, double hz) {
+        LoopGain.Point point = gain.at(hz);
+        if (gain.losslessAt(point)) {
+            throw new LosslessResonanceException("The bank with the inductor", hz);
+        }
+        return point;
+    }
+
+    private static Complex loopGain(LoopGain.Point point) {
+        return Complex.polar(point.magnitude(), Math.toRadians(point.phaseDeg()));
+    }
+
+    /** 1 + T is zero only for a closed loop that rings for ever exactly on a grid point; the least number keeps it finite. */
+    private static double returnDifference(Complex loopGain) {
+        return Math.max(Complex.ONE.plus(loopGain).magnitude(), Double.MIN_NORMAL);
     }
 
     private static LoopScan.Crossing crossover(LoopScan scan, double startHz, double stopHz) {
@@ -123,10 +160,10 @@ public final class Loop {
         return least;
     }
 
-    private static Double gainMarginDb(LoopScan scan, FrequencyGrid grid, List<String> warnings) {
+    private static Double gainMarginDb(LoopScan scan, double startHz, double stopHz, List<String> warnings) {
         Double least = null;
         Double conditionalHz = null;
-        for (LoopGain.Point point : scan.phaseCrossings(grid.startHz(), grid.stopHz())) {
+        for (LoopGain.Point point : scan.phaseCrossings(startHz, stopHz)) {
             if (point.logMagnitude() < 0) {
                 double marginDb = -NEPER_DB * point.logMagnitude();
                 least = least == null ? (Double) marginDb : (Double) Math.min(least, marginDb);

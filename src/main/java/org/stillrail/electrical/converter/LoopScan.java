@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Branch;
 
 /**
  * The loop gain from far below its first feature to far beyond its last, densely enough that no crossing is missed: a fixed
- * number of points a decade, every point of a table, every resonance of bank and filter, and every local extremum of |T|
+ * number of points a decade, fewer beyond the features, every point of a table, every resonance of bank and filter, and every local extremum of |T|
  * near 1, refined. Crossings are then bisected.
  */
 final class LoopScan {
@@ -19,6 +20,8 @@ final class LoopScan {
     }
 
     private static final int POINTS_PER_DECADE = 200;
+    /** Beyond what is asked for and beyond the compensator's features, where only the bank's resonances do anything. */
+    private static final int OUTSIDE_PER_DECADE = 50;
     private static final int HALVINGS = 60;
     /** A pure delay turns the phase without end; this many turns between two points are looked at, the loudest first. */
     private static final int TURNS = 64;
@@ -106,8 +109,10 @@ final class LoopScan {
         TreeSet<Double> marks = new TreeSet<>(List.of(startHz, stopHz, switchingHz));
         marks.addAll(converter.compensator().zerosHz());
         marks.addAll(converter.compensator().polesHz());
-        double lowest = Math.max(marks.first() / 1000, Double.MIN_NORMAL);
-        double highest = marks.last() * 1000;
+        double first = marks.first();
+        double last = marks.last();
+        double lowest = Math.max(first / 1000, Double.MIN_NORMAL);
+        double highest = last * 1000;
         for (int decade = 0; decade < 12 && gain.at(lowest).logMagnitude() < Math.log(10); decade++) {
             lowest /= 10;
         }
@@ -119,27 +124,35 @@ final class LoopScan {
                 marks.add(knot);
             }
         }
-        int n = (int) Math.ceil(Math.log10(highest / lowest) * POINTS_PER_DECADE) + 1;
-        double logLowest = Math.log(lowest);
-        double step = Math.log(highest / lowest) / (n - 1);
-        for (int i = 0; i < n; i++) {
-            marks.add(Math.exp(logLowest + i * step));
-        }
+        DoubleStream.Builder places = DoubleStream.builder();
+        marks.forEach(places::add);
+        spread(places, lowest, first, OUTSIDE_PER_DECADE);
+        spread(places, first, last, POINTS_PER_DECADE);
+        spread(places, last, highest, OUTSIDE_PER_DECADE);
         LoopGain.Point beforeLast = null;
-        LoopGain.Point last = null;
-        for (double hz : marks) {
+        LoopGain.Point before = null;
+        for (double hz : places.build().sorted().distinct().toArray()) {
             LoopGain.Point point = gain.at(hz);
-            if (last != null) {
-                if (beforeLast != null && hidesCrossing(beforeLast, last, point)) {
-                    addBefore(extremum(beforeLast.hz(), point.hz(), last.logMagnitude() > 0), last);
+            if (before != null) {
+                if (beforeLast != null && hidesCrossing(beforeLast, before, point)) {
+                    addBefore(extremum(beforeLast.hz(), point.hz(), before.logMagnitude() > 0), before);
                 }
-                addResonances(last, point);
+                addResonances(before, point);
             }
             points.add(point);
-            beforeLast = last;
-            last = point;
+            beforeLast = before;
+            before = point;
         }
         points.sort((a, b) -> Double.compare(a.hz(), b.hz()));
+    }
+
+    private static void spread(DoubleStream.Builder places, double fromHz, double toHz, int perDecade) {
+        int n = (int) Math.ceil(Math.log10(toHz / fromHz) * perDecade);
+        double logFrom = Math.log(fromHz);
+        double step = Math.log(toHz / fromHz) / n;
+        for (int i = 0; i <= n && n > 0; i++) {
+            places.add(Math.exp(logFrom + i * step));
+        }
     }
 
     /** A local extremum of |T| on the near side of 1, which may reach beyond 1 between the points. */

@@ -1,10 +1,11 @@
 package org.stillrail.electrical.evaluation;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.converter.Converter;
 import org.stillrail.electrical.converter.Loop;
-import org.stillrail.electrical.converter.LoopResult;
+import org.stillrail.electrical.converter.LoopMargins;
 import org.stillrail.electrical.curve.Extremum;
 import org.stillrail.electrical.curve.FrequencyGrid;
 
@@ -34,7 +35,7 @@ record LoopBand(
         double from = LOWEST_SHARE * switchingHz;
         double to = SPREAD * switchingHz;
         int points = (int) Math.ceil(POINTS_PER_DECADE * Math.log10(to / from));
-        LoopResult loop = Loop.of(bank, converter, FrequencyGrid.logSpaced(from, to, points));
+        LoopMargins loop = Loop.margins(bank, converter, from, to);
         Double crossover = loop.crossoverHz();
         if (crossover == null) {
             return new LoopBand(null, 0, 0, null, loop.gainMarginDb(), loop.stable(), 0, 0, null, null);
@@ -45,15 +46,27 @@ record LoopBand(
                 .filter(extremum -> extremum.kind() == Extremum.Kind.MAXIMUM)
                 .max(Comparator.comparing(Extremum::qualityFactor))
                 .orElse(null);
-        double[] peak = peak(loop, low, high);
+        FrequencyGrid grid = round(FrequencyGrid.logSpaced(from, to, points), low, high);
+        double[] peak = peak(grid, Loop.sensitivity(bank, converter, grid), crossover, low, high);
         return new LoopBand(crossover, low, high, loop.phaseMarginDeg(), loop.gainMarginDb(), loop.stable(), peak[0], peak[1], ring, loop.esrAtCrossoverOhm());
     }
 
+    /** The points of the band, and the neighbour beyond each end. */
+    private static FrequencyGrid round(FrequencyGrid all, double low, double high) {
+        int first = 0;
+        int last = all.size() - 1;
+        while (first + 1 < last && all.hz(first + 1) < low) {
+            first++;
+        }
+        while (last - 1 > first && all.hz(last - 1) > high) {
+            last--;
+        }
+        return FrequencyGrid.of(Arrays.copyOfRange(all.toArray(), first, last + 1));
+    }
+
     /** The largest value and its frequency: of the points inside the band, and of the straight line in log-log at its ends. */
-    private static double[] peak(LoopResult loop, double low, double high) {
-        double[] sensitivity = loop.sensitivity();
-        FrequencyGrid grid = loop.grid();
-        double[] best = {0, loop.crossoverHz()};
+    private static double[] peak(FrequencyGrid grid, double[] sensitivity, double crossoverHz, double low, double high) {
+        double[] best = {0, crossoverHz};
         for (int i = 1; i < sensitivity.length; i++) {
             for (double end : new double[] {low, high}) {
                 if (grid.hz(i - 1) <= end && end <= grid.hz(i)) {

@@ -2,7 +2,7 @@ package org.stillrail.electrical.evaluation;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Locale;
+import java.math.RoundingMode;
 
 /** Numbers within sentences: three digits and an engineering prefix. */
 final class Words {
@@ -37,8 +37,8 @@ final class Words {
         if (unit.isEmpty()) {
             return digits(value, digits);
         }
-        double rounded = Double.parseDouble(String.format(Locale.ROOT, "%." + (digits - 1) + "e", value));
-        int thousands = (int) Math.floor(Math.log10(Math.abs(rounded)) / 3 + 1e-9);
+        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_UP));
+        int thousands = Math.floorDiv(rounded.precision() - rounded.scale() - 1, 3);
         int prefix = Math.max(0, Math.min(PREFIXES.length - 1, thousands + NO_PREFIX));
         return digits(value / Math.pow(1000, prefix - NO_PREFIX), digits) + " " + PREFIXES[prefix] + unit;
     }
@@ -54,7 +54,7 @@ final class Words {
     }
 
     private static String oneDecimal(double value) {
-        return String.format(Locale.ROOT, "%.1f", value).replaceAll("\\.0$", "").replaceAll("^-0$", "0");
+        return decimal(value, 1);
     }
 
     /** Three digits, as '45100 h'. */
@@ -72,8 +72,16 @@ final class Words {
             return "0";
         }
         int before = (int) Math.floor(Math.log10(Math.abs(value)) + 1e-9) + 1;
-        String text = String.format(Locale.ROOT, "%." + Math.max(0, Math.min(MOST_DECIMALS, digits - before)) + "f", value);
-        return text.indexOf('.') < 0 ? text : text.replaceAll("0+$", "").replaceAll("\\.$", "");
+        return decimal(value, Math.max(0, Math.min(MOST_DECIMALS, digits - before)));
+    }
+
+    /** Without zeros at the end. */
+    private static String decimal(double value, int decimals) {
+        if (!Double.isFinite(value)) {
+            return plain(value);
+        }
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
     private static String plain(double value) {

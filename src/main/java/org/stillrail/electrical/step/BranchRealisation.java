@@ -11,6 +11,11 @@ public interface BranchRealisation {
         return true;
     }
 
+    /** Shared by the steps that are made with this realisation where it is that of one bank. */
+    default Propagators propagators() {
+        return new Propagators();
+    }
+
     /**
      * @param aroundHz where the response is decided: the crossover, or without a loop the reciprocal of the duration
      * @throws IllegalArgumentException where the branch has no usable realisation, in words

@@ -67,11 +67,12 @@ final class Circuit {
     private final double highest;
     private final double samplingOmega;
     private final double inverseSamplingQ;
+    private final Propagators propagators;
     private final Map<Regime, Mode> modes = new HashMap<>();
 
     /** A bank at one node. @param converter null for the bank alone */
     Circuit(List<AdmittanceStateSpace> branches, Converter converter, double fromA, double loadLineOhm) {
-        this(branches, null, converter, fromA, loadLineOhm);
+        this(branches, null, converter, fromA, loadLineOhm, new Propagators());
     }
 
     /**
@@ -79,7 +80,8 @@ final class Circuit {
      * @param far       null for one node
      * @param converter null for the bank alone
      */
-    Circuit(List<AdmittanceStateSpace> branches, FarNode far, Converter converter, double fromA, double loadLineOhm) {
+    Circuit(List<AdmittanceStateSpace> branches, FarNode far, Converter converter, double fromA, double loadLineOhm, Propagators propagators) {
+        this.propagators = propagators;
         this.far = far;
         this.farAt = branches.stream().mapToInt(AdmittanceStateSpace::states).sum();
         this.branchStates = farAt + (far == null ? 0 : far.states());
@@ -330,7 +332,7 @@ final class Circuit {
             rates[voltageAt] = inductor.minus(load).minus(branchCurrent).plus(-conductance, voltage).over(capacitance);
         }
         if (!hasConverter()) {
-            Propagator propagator = new Propagator(Row.matrix(rates), n);
+            Propagator propagator = propagators.of(Row.matrix(rates), n);
             return new Mode(propagator, output, output.rate(rates), zero, zero, zero, zero, zero, zero, zero, zero);
         }
         Row error = sensed(unit, voltage).times(-1).plus(-loadLineOhm, inductor);
@@ -362,7 +364,7 @@ final class Circuit {
             rates[integratorAt] = followRate;
         }
         Row push = voltageMode ? command : regime.side() == 0 ? unit[slopeAt] : freePush;
-        return new Mode(new Propagator(Row.matrix(rates), n), output, output.rate(rates), inductor, inductor.rate(rates),
+        return new Mode(propagators.of(Row.matrix(rates), n), output, output.rate(rates), inductor, inductor.rate(rates),
                 command, command.rate(rates), error, push, push.rate(rates), followRate);
     }
 

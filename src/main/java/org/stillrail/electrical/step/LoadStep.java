@@ -71,7 +71,7 @@ public final class LoadStep {
             }
         }
         FarNode far = distance == null ? null : new FarNode(beyond, distance.path(), distance.sense() == Node.LOAD);
-        Circuit circuit = new Circuit(near, far, converter, load.fromA(), request.loadLineOhm());
+        Circuit circuit = new Circuit(near, far, converter, load.fromA(), request.loadLineOhm(), realisation.propagators());
         if (request.limited() && circuit.isVoltageMode()) {
             requireSteadyState(circuit.steadyDuty(load.fromA()), load.fromA());
         }

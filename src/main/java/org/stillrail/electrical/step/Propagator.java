@@ -7,16 +7,21 @@ import java.util.List;
 /**
  * Steps {@code dz/dt = M z} by the matrix exponential, so that stiffness costs nothing. {@code exp(M h) - I} is kept for steps of
  * powers of two of a second, each from the one below by {@code F2 = 2 F + F F}, which keeps the digits of slow modes beside
- * fast ones; below the shortest a Taylor series is summed.
+ * fast ones; below the shortest a Taylor series is summed. All matrices are kept by columns, so that a product with a state
+ * adds whole columns, which a processor does several rows at a time.
  */
 final class Propagator {
 
-    /** A step times the norm that a Taylor series of {@link #TERMS} terms covers to the last digit. */
-    private static final double SHORT = 0.5;
+    /**
+     * A step times the norm that a Taylor series covers to the last digit. Steps after a jump begin at about 1 over the norm and often stay
+     * there, so the kept steps reach well below it: one product each instead of a series.
+     */
+    private static final double SHORT = 1.0 / 32;
     private static final int TERMS = 16;
     private static final int BALANCING_SWEEPS = 12;
 
     private final int n;
+    /** By columns. */
     private final double[] m;
     private final double norm;
     private final int shortestExponent;
@@ -24,10 +29,10 @@ final class Propagator {
     private final double[] term;
     private final double[] next;
 
-    /** @param m n rows of n, row by row; kept */
+    /** @param m n rows of n, row by row */
     Propagator(double[] m, int n) {
         this.n = n;
-        this.m = m;
+        this.m = transposed(m, n);
         this.norm = balancedNorm(m, n);
         this.shortestExponent = norm == 0 ? 1023 : Math.getExponent(SHORT / norm);
         this.term = new double[n];
@@ -36,7 +41,7 @@ final class Propagator {
 
     /** A copy of M, row by row. */
     double[] matrix() {
-        return m.clone();
+        return transposed(m, n);
     }
 
     /** About the time constant of the fastest mode, in s; positive infinity where nothing moves. */
@@ -58,14 +63,7 @@ final class Propagator {
     }
 
     private void addProduct(double[] matrix, double[] z) {
-        for (int row = 0; row < n; row++) {
-            double sum = 0;
-            int at = row * n;
-            for (int k = 0; k < n; k++) {
-                sum += matrix[at + k] * z[k];
-            }
-            next[row] = sum;
-        }
+        product(matrix, z);
         for (int row = 0; row < n; row++) {
             z[row] += next[row];
         }
@@ -75,19 +73,26 @@ final class Propagator {
         System.arraycopy(z, 0, term, 0, n);
         double size = 1;
         for (int k = 1; k <= TERMS && size > 1e-18; k++) {
+            product(m, term);
             for (int row = 0; row < n; row++) {
-                double sum = 0;
-                int at = row * n;
-                for (int c = 0; c < n; c++) {
-                    sum += m[at + c] * term[c];
-                }
-                next[row] = sum * (h / k);
-            }
-            for (int row = 0; row < n; row++) {
-                term[row] = next[row];
-                z[row] += next[row];
+                term[row] = next[row] * (h / k);
+                z[row] += term[row];
             }
             size *= norm * h / k;
+        }
+    }
+
+    /** Into {@code next}. */
+    private void product(double[] matrix, double[] vector) {
+        Arrays.fill(next, 0);
+        for (int column = 0; column < n; column++) {
+            double factor = vector[column];
+            if (factor != 0) {
+                int at = column * n;
+                for (int row = 0; row < n; row++) {
+                    next[row] += matrix[at + row] * factor;
+                }
+            }
         }
     }
 
@@ -121,19 +126,30 @@ final class Propagator {
         return square;
     }
 
+    /** Both are functions of M, so their order does not matter. */
     private double[] multiply(double[] x, double[] y) {
         double[] product = new double[n * n];
-        for (int row = 0; row < n; row++) {
+        for (int column = 0; column < n; column++) {
             for (int k = 0; k < n; k++) {
-                double factor = x[row * n + k];
+                double factor = x[column * n + k];
                 if (factor != 0) {
-                    for (int column = 0; column < n; column++) {
-                        product[row * n + column] += factor * y[k * n + column];
+                    for (int row = 0; row < n; row++) {
+                        product[column * n + row] += factor * y[k * n + row];
                     }
                 }
             }
         }
         return product;
+    }
+
+    private static double[] transposed(double[] m, int n) {
+        double[] turned = new double[n * n];
+        for (int row = 0; row < n; row++) {
+            for (int column = 0; column < n; column++) {
+                turned[column * n + row] = m[row * n + column];
+            }
+        }
+        return turned;
     }
 
     /** The norm after balancing. A state that nothing drives (a constant input) may be scaled at will and is left out. */

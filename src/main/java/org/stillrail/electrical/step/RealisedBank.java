@@ -9,6 +9,7 @@ import org.stillrail.electrical.bank.Branch;
 public final class RealisedBank implements BranchRealisation {
 
     private final Map<Branch, RealisedBranch> realised = new HashMap<>();
+    private final Propagators propagators = new Propagators();
     private final BranchRealisation realisation;
     private final double aroundHz;
 
@@ -30,6 +31,11 @@ public final class RealisedBank implements BranchRealisation {
     @Override
     public boolean asksFrequency() {
         return false;
+    }
+
+    @Override
+    public Propagators propagators() {
+        return propagators;
     }
 
     /** @param ignoredHz the bank's own frequency counts */

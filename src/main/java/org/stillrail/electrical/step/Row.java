@@ -1,9 +1,12 @@
 package org.stillrail.electrical.step;
 
+import java.util.stream.IntStream;
+
 /** A linear form over the state vector: {@code sum of weight[k] * z[k]}. */
 final class Row {
 
     private final double[] weights;
+    private int[] used;
 
     private Row(double[] weights) {
         this.weights = weights;
@@ -53,10 +56,18 @@ final class Row {
 
     double of(double[] z) {
         double sum = 0;
-        for (int k = 0; k < weights.length; k++) {
+        for (int k : used()) {
             sum += weights[k] * z[k];
         }
         return sum;
+    }
+
+    /** Most forms look at few states, and a step asks them often. */
+    private int[] used() {
+        if (used == null) {
+            used = IntStream.range(0, weights.length).filter(k -> weights[k] != 0).toArray();
+        }
+        return used;
     }
 
     /** The form's rate of change, where the states move by {@code rates}. */

@@ -26,6 +26,8 @@ final class StepSimulation {
     private static final int DELAY_ROUNDS = 8;
     /** A kink of the delayed command loses one order at each turn round the loop; after so many it no longer matters. */
     private static final int ECHOES = 4;
+    /** The delay and the inductor smooth an echo, so steps go on from this part of their length before it. */
+    private static final double ECHO_SLOWER = 16;
     /** A jump that comes through whole loses the loop gain at infinity at each turn; below this it no longer matters. */
     private static final double FAINT = 1e-9;
     /** A deviation of so many times the output voltage, or the load edge's own jump, grows without bounds. */
@@ -106,7 +108,7 @@ final class StepSimulation {
             if (next.atS() <= t) {
                 breaks.poll();
                 meet(next, rampS);
-                h = cautious();
+                h = next.echo() == 0 ? cautious() : Math.max(cautious(), h / ECHO_SLOWER);
                 continue;
             }
             h = step(h, next.atS());
@@ -166,7 +168,7 @@ final class StepSimulation {
                 h = Math.scalb(1.0, Math.getExponent(h) - (miss > 256 ? 2 : 1));
                 continue;
             }
-            double next = miss < 1.0 / 32 ? 2 * h : h;
+            double next = reaches ? tried : miss < 1.0 / 32 ? 2 * h : h;
             if (limited && meetsLimit(h)) {
                 return cautious();
             }
