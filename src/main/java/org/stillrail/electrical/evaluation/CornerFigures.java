@@ -95,8 +95,8 @@ record CornerFigures(
         boolean step = known == null || probe.wants(Probe.Item.STEP);
         boolean release = known == null || probe.wants(Probe.Item.RELEASE);
         return new StepPair(
-                step ? StepPair.quickStep(bank, converter, rail.loadStep(), durationS, inTime) : known.step(),
-                release ? StepPair.quickRelease(bank, converter, rail.loadStep(), durationS, inTime) : known.release());
+                step ? StepPair.roughStep(bank, converter, rail.loadStep(), durationS, inTime) : known.step(),
+                release ? StepPair.roughRelease(bank, converter, rail.loadStep(), durationS, inTime) : known.release());
     }
 
     /** Whether the steps are those through the fits, or will not be had anyway. */
@@ -117,8 +117,7 @@ record CornerFigures(
         Tried<StepPair> fitted = Tried.of(() -> {
             BranchRealisation inTime = RealisedBank.of(bank, fits, crossoverHz);
             return drawn ? StepPair.of(bank, converter, rail.loadStep(), durationS, CURVE, inTime)
-                    : new StepPair(StepPair.quickStep(bank, converter, rail.loadStep(), durationS, inTime),
-                            StepPair.quickRelease(bank, converter, rail.loadStep(), durationS, inTime));
+                    : StepPair.quick(bank, converter, rail.loadStep(), durationS, inTime);
         });
         return new CornerFigures(corner, bank, ripplePeakToPeakV, quiet, loop, fitted, need, rippleAtConverterV, screened, stress);
     }

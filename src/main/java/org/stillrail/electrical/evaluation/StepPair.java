@@ -28,12 +28,19 @@ public record StepPair(StepResult step, StepResult release) {
                 org.stillrail.electrical.step.LoadStep.of(request(bank, converter, release(figures), durationS, samples), inTime));
     }
 
-    static StepResult quickStep(Bank bank, Converter converter, LoadStep figures, double durationS, BranchRealisation inTime) {
-        return org.stillrail.electrical.step.LoadStep.quick(request(bank, converter, step(figures), durationS, FEWEST_SAMPLES), inTime);
+    /** Without curves. */
+    static StepPair quick(Bank bank, Converter converter, LoadStep figures, double durationS, BranchRealisation inTime) {
+        return new StepPair(
+                org.stillrail.electrical.step.LoadStep.quick(request(bank, converter, step(figures), durationS, FEWEST_SAMPLES), inTime),
+                org.stillrail.electrical.step.LoadStep.quick(request(bank, converter, release(figures), durationS, FEWEST_SAMPLES), inTime));
     }
 
-    static StepResult quickRelease(Bank bank, Converter converter, LoadStep figures, double durationS, BranchRealisation inTime) {
-        return org.stillrail.electrical.step.LoadStep.quick(request(bank, converter, release(figures), durationS, FEWEST_SAMPLES), inTime);
+    static StepResult roughStep(Bank bank, Converter converter, LoadStep figures, double durationS, BranchRealisation inTime) {
+        return org.stillrail.electrical.step.LoadStep.rough(request(bank, converter, step(figures), durationS, FEWEST_SAMPLES), inTime);
+    }
+
+    static StepResult roughRelease(Bank bank, Converter converter, LoadStep figures, double durationS, BranchRealisation inTime) {
+        return org.stillrail.electrical.step.LoadStep.rough(request(bank, converter, release(figures), durationS, FEWEST_SAMPLES), inTime);
     }
 
     static Load step(LoadStep figures) {

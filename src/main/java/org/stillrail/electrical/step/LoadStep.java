@@ -18,8 +18,9 @@ public final class LoadStep {
     /** An extremum smaller than this share of the other is not spoken of. */
     private static final double NEGLIGIBLE = 1e-9;
 
-    /** The quick step follows the curves so many times less closely. */
-    private static final double LOOSER = 100;
+    /** The quick step follows the curves so many times less closely, the rough one even less. */
+    private static final double QUICK = 100;
+    private static final double ROUGH = 1000;
 
     private LoadStep() {
     }
@@ -37,9 +38,14 @@ public final class LoadStep {
         return of(request, realisation, 1, null);
     }
 
-    /** Deviations to a hundred-thousandth or better in half the time: for the many corners and variations of a bank. */
+    /** Deviations to a ten-thousandth or better in half the time: for the many corners and variations of a bank. */
     public static StepResult quick(StepRequest request, BranchRealisation realisation) {
-        return of(request, realisation, LOOSER, null);
+        return of(request, realisation, QUICK, null);
+    }
+
+    /** Deviations to some thousandths: to see which of many conditions matter, not for a figure. */
+    public static StepResult rough(StepRequest request, BranchRealisation realisation) {
+        return of(request, realisation, ROUGH, null);
     }
 
     /** @param swings filled with the turning points of the deviation */
