@@ -54,7 +54,7 @@
 
   // Figures that are on their way for the cards as they were must not arrive among the new ones.
   document.addEventListener('htmx:beforeRequest', (event) => {
-    if (event.target.closest('#cards')) {
+    if (event.detail.requestConfig.path === '/banks/cards') {
       window.htmx.trigger('#bank', 'htmx:abort');
     }
   });

@@ -16,7 +16,7 @@ import org.stillrail.web.Form;
  */
 final class AlternatesForm {
 
-    private static final Set<Vetting> APPROVED = EnumSet.of(Vetting.VETTED, Vetting.RESTRICTED);
+    static final Set<Vetting> APPROVED = EnumSet.of(Vetting.VETTED, Vetting.RESTRICTED);
     private static final int MOST_PLACES = 999;
 
     private AlternatesForm() {
@@ -37,7 +37,7 @@ final class AlternatesForm {
             throw new IllegalArgumentException(who + "typed figures have no alternates; choose a part of the library");
         }
         List<BranchDocument.Alternate> alternates = new ArrayList<>();
-        for (String number : text.split("[,;\\s]+")) {
+        for (String number : text.split("\\s*[,;]\\s*")) {
             if (number.isEmpty()) {
                 continue;
             }

@@ -58,6 +58,7 @@ final class BankForm {
     }
 
     private BankDocument document(UUID railRevisionId) {
+        PartField.settle(form, library);
         RailFigures scratch = railRevisionId == null ? scratchRail() : null;
         List<BranchDocument> branches = new ArrayList<>();
         for (int i : indices(form)) {

@@ -22,8 +22,6 @@ import org.stillrail.web.Form;
 @Component
 class BankPages {
 
-    private static final int MOST_OFFERED = 200;
-
     private final Library library;
     private final Projects projects;
     private final Banks banks;
@@ -57,16 +55,12 @@ class BankPages {
         }
     }
 
-    /** The branch cards with the choice of parts: those that are chosen, and as many more as one reads through. */
+    /** The branch cards with the parts that stand in them, by id. */
     void cards(Form form, Model model) {
-        List<PartChoice> offered = library.choices(form.text("partsLike", "Offer parts", false), MOST_OFFERED + 1);
-        Map<String, String> parts = new LinkedHashMap<>();
-        parts.put(BankForm.INLINE, "figures typed here");
-        library.chosen(chosen(form)).forEach(part -> parts.put(part.id().toString(), part.label()));
-        offered.stream().limit(MOST_OFFERED).forEach(part -> parts.put(part.id().toString(), part.label()));
+        Map<String, PartChoice> parts = new HashMap<>();
+        library.chosen(chosen(form)).forEach(part -> parts.put(part.id().toString(), part));
         model.addAttribute("parts", parts);
-        model.addAttribute("mostOffered", MOST_OFFERED);
-        model.addAttribute("moreParts", offered.size() > MOST_OFFERED);
+        model.addAttribute("typedHere", PartField.TYPED_HERE);
         places(form, model);
         form(form, model);
     }

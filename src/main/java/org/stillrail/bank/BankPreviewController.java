@@ -70,6 +70,7 @@ class BankPreviewController {
         if (pathChosen != null) {
             DistanceForm.choose(form, BankForm.indices(form));
         }
+        PartField.settle(form, library);
         for (int i : BankForm.indices(form)) {
             MountingForm mounting = new MountingForm(form, "b" + i + ".", "Branch " + (BankForm.indices(form).indexOf(i) + 1) + ": ");
             mounting.choose(library);

@@ -61,12 +61,12 @@ public class Library {
     }
 
     /**
-     * Parts that may be put into a bank, by part number: all but the withdrawn.
+     * The first few parts that fit what somebody types: numbers that begin so first, withdrawn parts last.
      *
-     * @param text in the part number or the maker's name, null for any
+     * @param text as {@link PartSearch} reads it
      */
     public List<PartChoice> choices(String text, int most) {
-        return parts.choices(new PartFilter(text, null, null, null, null, null), most);
+        return parts.choices(PartSearch.filter(text), most);
     }
 
     /** Parts that are in a bank already, the withdrawn too, by part number. */

@@ -4,12 +4,21 @@ import java.util.UUID;
 import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.web.Quantity;
 
-/** A part as it is offered for a bank, by the figures of its newest revision. */
-public record PartChoice(UUID id, String partNumber, Vetting vetting, Technology technology, double capacitanceF, double ratedVoltageV) {
+/**
+ * A part as it is offered for a bank and named in it, by the figures of its newest revision.
+ *
+ * @param vettingReason the condition of a restricted part, why a withdrawn one is; else of no matter here
+ */
+public record PartChoice(
+        UUID id, String partNumber, Vetting vetting, String vettingReason, Technology technology, double capacitanceF, double ratedVoltageV) {
 
-    /** In one line. */
-    public String label() {
-        return partNumber + " \u2014 " + Quantity.format(capacitanceF, "F", 3) + ", " + Quantity.format(ratedVoltageV, "V", 3) + " "
-                + technology.label() + (vetting == Vetting.WITHDRAWN ? ", withdrawn" : "");
+    public String figures() {
+        return Quantity.format(capacitanceF, "F", 3) + ", " + Quantity.format(ratedVoltageV, "V", 3) + ", " + technology.label();
+    }
+
+    /** What a restricted or withdrawn part has to be known for; empty for others. */
+    public String limit() {
+        boolean limited = vetting == Vetting.RESTRICTED || vetting == Vetting.WITHDRAWN;
+        return limited && vettingReason != null ? vettingReason : "";
     }
 }

@@ -1,13 +1,18 @@
 package org.stillrail.library;
 
+import java.util.Set;
 import org.stillrail.electrical.capacitor.Technology;
 
-/** What the list of parts is narrowed to; null means any. */
+/**
+ * What the list of parts is narrowed to; null means any.
+ *
+ * @param text words that all have to occur in the number or the maker
+ */
 record PartFilter(
-        String text, Technology technology, Double capacitanceFromF, Double capacitanceToF, Double ratedVoltageFromV, Vetting vetting) {
+        String text, Set<Technology> technologies, Double capacitanceFromF, Double capacitanceToF, Double ratedVoltageFromV, Vetting vetting) {
 
     /** Whether it asks for something that a revision says. */
     boolean asksForFigures() {
-        return technology != null || capacitanceFromF != null || capacitanceToF != null || ratedVoltageFromV != null;
+        return technologies != null || capacitanceFromF != null || capacitanceToF != null || ratedVoltageFromV != null;
     }
 }

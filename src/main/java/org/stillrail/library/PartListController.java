@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.util.MultiValueMap;
@@ -46,7 +47,7 @@ class PartListController {
         Double toF = form.positive("capacitanceTo", "Capacitance to", "F", false);
         Double fromV = form.positive("ratedVoltageFrom", "Rated voltage from", "V", false);
         Vetting vetting = form.read("state", "State", false, PartListController::vetting);
-        return new PartFilter(text, technology, fromF, toF, fromV, vetting);
+        return new PartFilter(text, technology == null ? null : Set.of(technology), fromF, toF, fromV, vetting);
     }
 
     private static Vetting vetting(String text) {

@@ -51,26 +51,28 @@ class Parts {
                 .list();
     }
 
-    /** All but the withdrawn, by part number. */
+    /** Numbers that begin with the first word of the filter's text before others, withdrawn parts last, else by number. */
     List<PartChoice> choices(PartFilter filter, int most) {
         Map<String, Object> parameters = new HashMap<>(Map.of("most", most));
         String where = where(filter, parameters);
-        return choices("from part p" + where + (where.isEmpty() ? " where " : " and ") + "p.vetting <> 'WITHDRAWN'"
-                + " order by p.part_number fetch next :most rows only", parameters);
+        parameters.put("start", filter.text() == null ? "%" : escaped(words(filter.text())[0]) + "%");
+        String order = " order by case when p.vetting = 'WITHDRAWN' then 1 else 0 end,"
+                + " case when lower(p.part_number) like :start escape '!' then 0 else 1 end, p.part_number";
+        return choices((filter.asksForFigures() ? LATEST : "from part p") + where + order + " fetch next :most rows only", order, parameters);
     }
 
     List<PartChoice> choices(Set<UUID> ids) {
-        return ids.isEmpty() ? List.of() : choices("from part p where p.id in (:ids)", Map.of("ids", ids));
+        return ids.isEmpty() ? List.of() : choices("from part p where p.id in (:ids)", " order by p.part_number", Map.of("ids", ids));
     }
 
-    private List<PartChoice> choices(String from, Map<String, ?> parameters) {
-        return jdbc.sql("select p.id, p.part_number, p.vetting, r.technology, r.capacitance_f, r.rated_voltage_v"
-                        + " from (select p.id, p.part_number, p.vetting, p.latest_number " + from + ") p"
-                        + " join part_revision r on r.subject_id = p.id and r.number = p.latest_number order by p.part_number")
+    private List<PartChoice> choices(String from, String order, Map<String, ?> parameters) {
+        return jdbc.sql("select p.id, p.part_number, p.vetting, p.vetting_reason, r.technology, r.capacitance_f, r.rated_voltage_v"
+                        + " from (select p.id, p.part_number, p.vetting, p.vetting_reason, p.latest_number " + from + ") p"
+                        + " join part_revision r on r.subject_id = p.id and r.number = p.latest_number" + order)
                 .params(parameters)
                 .query((row, index) -> new PartChoice(row.getObject("id", UUID.class), row.getString("part_number"),
-                        Vetting.valueOf(row.getString("vetting")), Technology.ofKey(row.getString("technology")), row.getDouble("capacitance_f"),
-                        row.getDouble("rated_voltage_v")))
+                        Vetting.valueOf(row.getString("vetting")), row.getString("vetting_reason"), Technology.ofKey(row.getString("technology")),
+                        row.getDouble("capacitance_f"), row.getDouble("rated_voltage_v")))
                 .list();
     }
 
@@ -192,12 +194,17 @@ class Parts {
     private static String where(PartFilter filter, Map<String, Object> parameters) {
         List<String> conditions = new ArrayList<>();
         if (filter.text() != null) {
-            conditions.add("(lower(p.part_number) like :text escape '!' or lower(p.maker) like :text escape '!')");
-            parameters.put("text", "%" + escaped(filter.text().toLowerCase(Locale.ROOT)) + "%");
+            String[] words = words(filter.text());
+            for (int i = 0; i < words.length; i++) {
+                conditions.add("(lower(p.part_number) like :word" + i + " escape '!' or lower(p.maker) like :word" + i + " escape '!')");
+                parameters.put("word" + i, "%" + escaped(words[i]) + "%");
+            }
         }
-        if (filter.technology() != null) {
-            conditions.add("r.technology = :technology");
-            parameters.put("technology", filter.technology().key());
+        if (filter.technologies() != null && filter.technologies().isEmpty()) {
+            conditions.add("1 = 0");
+        } else if (filter.technologies() != null) {
+            conditions.add("r.technology in (:technologies)");
+            parameters.put("technologies", filter.technologies().stream().map(Technology::key).toList());
         }
         if (filter.capacitanceFromF() != null) {
             conditions.add("r.capacitance_f >= :fromF");
@@ -216,6 +223,10 @@ class Parts {
             parameters.put("vetting", filter.vetting().name());
         }
         return conditions.isEmpty() ? "" : " where " + String.join(" and ", conditions);
+    }
+
+    private static String[] words(String text) {
+        return text.toLowerCase(Locale.ROOT).strip().split("\\s+");
     }
 
     private static String escaped(String text) {

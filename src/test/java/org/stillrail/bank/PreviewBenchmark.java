@@ -37,18 +37,18 @@ class PreviewBenchmark {
             PageClient engineer = new PageClient(port).signIn("engineer", "quiet-rails-demo");
             String rail = first("href=\"(/rails/[0-9a-f-]{36})\">Logic 5V0", engineer.get("/projects"));
             String page = engineer.get(rail + "/banks/new");
-            Map<String, String> bank = bank(page);
+            Map<String, String> bank = bank(page, engineer);
             measure("The figures and pictures of a change", engineer, "/banks/preview", "impedance-data", bank);
             measure("The verdicts over all corners, which follow", engineer, "/banks/judgement", "id=\"claim\"", bank);
         }
     }
 
-    private static Map<String, String> bank(String page) {
+    private static Map<String, String> bank(String page, PageClient engineer) throws Exception {
         Map<String, String> fields = new LinkedHashMap<>();
         fields.put("railRevision", first("name=\"railRevision\" value=\"([0-9a-f-]{36})\"", page));
         for (int branch = 0; branch < PARTS.size(); branch++) {
             fields.put("b" + branch + ".label", PARTS.get(branch));
-            fields.put("b" + branch + ".part", first("<option value=\"([0-9a-f-]{36})\"[^>]*>" + PARTS.get(branch), page));
+            fields.put("b" + branch + ".part", first("data-id=\"([0-9a-f-]{36})\"", engineer.get("/banks/parts?text=" + PARTS.get(branch))));
             fields.put("b" + branch + ".mountingL", "1 nH");
         }
         return fields;

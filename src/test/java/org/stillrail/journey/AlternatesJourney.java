@@ -18,13 +18,14 @@ class AlternatesJourney {
         page.choosePart(2, "SPARROW-22U-10");
         page.type(2, "Name", "ceramics");
         page.branch(2).getByText("Alternates and empty places").click();
-        page.type(2, ALTERNATES, "NOSUCH-1");
+        page.leaveWith(2, ALTERNATES, "NOSUCH-1");
         assertThat(page.problems()).contains("Branch 2").contains("NOSUCH-1");
-        page.type(2, ALTERNATES, "SPARROW-47U-6V3");
+        page.leaveWith(2, ALTERNATES, "SPARROW-47U-6V3");
         assertThat(page.problems()).contains("SPARROW-47U-6V3 is proposed");
-        page.type(2, ALTERNATES, "SPARROW-22U-10");
+        page.leaveWith(2, ALTERNATES, "SPARROW-22U-10");
         assertThat(page.problems()).contains("stands here already");
-        page.type(2, ALTERNATES, "SPARROW-10U-50, SPARROW-10U-25");
+        page.pick(2, ALTERNATES, "SPARROW-10U-50");
+        page.add(2, ALTERNATES, "SPARROW-10U-25");
         page.type(2, "Empty places", "two");
         assertThat(page.problems()).contains("empty places").contains("two");
         page.type(2, "Empty places", "2");

@@ -38,10 +38,34 @@ final class BankPage {
 
     /** Chooses a part of the library by its number. */
     void choosePart(int branch, String partNumber) {
-        Locator choice = field(branch, "Part");
-        String key = choice.locator("option", new Locator.LocatorOptions().setHasText(partNumber)).first().getAttribute("value");
-        redrawing(() -> choice.selectOption(key));
-        assertThat(branch(branch).getByText("See the part")).isVisible();
+        pick(branch, "Part", partNumber);
+        assertThat(field(branch, "Part")).hasValue(partNumber);
+    }
+
+    /** Types a part's number into a picker and takes the first match, with the keyboard alone. */
+    void pick(int branch, String label, String partNumber) {
+        field(branch, label).fill("");
+        add(branch, label, partNumber);
+    }
+
+    /** As {@link #pick}, after the numbers that stand in the field. */
+    void add(int branch, String label, String partNumber) {
+        Locator field = field(branch, label);
+        field.press("End");
+        field.pressSequentially(field.inputValue().isEmpty() ? partNumber : ", " + partNumber);
+        assertThat(offered(branch).first()).containsText(partNumber);
+        redrawing(() -> field.press("Enter"));
+    }
+
+    /** What the open list of a branch offers. */
+    Locator offered(int branch) {
+        return branch(branch).locator(".matches:not([hidden]) [role=option]");
+    }
+
+    /** Types into a picker, takes nothing and goes on to the next field. */
+    void leaveWith(int branch, String label, String text) {
+        field(branch, label).fill(text);
+        redrawing(() -> field(branch, label).press("Tab"));
     }
 
     void addBranch() {

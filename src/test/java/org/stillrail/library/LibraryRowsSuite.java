@@ -47,7 +47,11 @@ abstract class LibraryRowsSuite {
     }
 
     private PartDocument document(String name, double capacitanceF, String note) {
-        return new PartDocument(prefix + name, "Notional " + prefix, Technology.POLYMER_ALUMINIUM, capacitanceF,
+        return numbered(prefix + name, capacitanceF, note);
+    }
+
+    private PartDocument numbered(String partNumber, double capacitanceF, String note) {
+        return new PartDocument(partNumber, "Notional " + prefix, Technology.POLYMER_ALUMINIUM, capacitanceF,
                 new PartDocument.Tolerance(20, 20), 16,
                 List.of(new LossFigure(LossFigure.Kind.ESR, 0.018, 100e3, LossFigure.Bound.MAXIMUM)), 4e-9, null,
                 new PartDocument.RippleRating(3.2, 100e3, 105.0), -55.0, 105.0, new PartDocument.Endurance(2000, 105), null, "8 x 7",
@@ -123,16 +127,24 @@ abstract class LibraryRowsSuite {
     }
 
     @Test
-    void offersForABankWhatHoldsTheTextAndIsNotWithdrawn() {
+    void offersForABankWhatHoldsTheTextAndWithdrawnPartsLast() {
         Part first = stored("-offered-1", 1e-6);
         Part second = stored("-offered-2", 2e-6);
         Part gone = stored("-offered-3", 3e-6);
         parts.changeVetting(gone.id(), gone.version(), Vetting.WITHDRAWN, "No longer made", AT);
+        Part inside = parts.insert(numbered("A" + prefix + "-offered", 4e-6, null), Vetting.PROPOSED, null, librarian, AT);
         PartFilter filter = filter(prefix + "-offered", null, null, null, null, null);
-        assertThat(parts.choices(filter, 5)).extracting(PartChoice::id).containsExactly(first.id(), second.id());
+        assertThat(parts.choices(filter, 5)).as("that begin so, others, withdrawn").extracting(PartChoice::id)
+                .containsExactly(first.id(), second.id(), inside.id(), gone.id());
         assertThat(parts.choices(filter, 1)).extracting(PartChoice::id).containsExactly(first.id());
-        assertThat(parts.choices(Set.of(gone.id()))).extracting(PartChoice::label).singleElement().asString()
-                .startsWith(gone.partNumber()).contains(Quantity.format(3e-6, "F", 3)).endsWith("withdrawn");
+        assertThat(parts.choices(Set.of(gone.id()))).singleElement().satisfies(part -> {
+            assertThat(part.partNumber()).isEqualTo(gone.partNumber());
+            assertThat(part.figures()).contains(Quantity.format(3e-6, "F", 3));
+            assertThat(part.limit()).isEqualTo("No longer made");
+        });
+        PartFilter large = PartSearch.filter(prefix + " offered 1uF");
+        assertThat(parts.choices(large, 5)).as("words and figures").extracting(PartChoice::id).containsExactly(first.id());
+        assertThat(parts.choices(PartSearch.filter(prefix + " polymer ceramic"), 5)).isEmpty();
         assertThat(parts.choices(Set.of())).isEmpty();
     }
 
@@ -220,7 +232,7 @@ abstract class LibraryRowsSuite {
     }
 
     private static PartFilter filter(String text, Technology technology, Double fromF, Double toF, Double fromV, Vetting vetting) {
-        return new PartFilter(text, technology, fromF, toF, fromV, vetting);
+        return new PartFilter(text, technology == null ? null : Set.of(technology), fromF, toF, fromV, vetting);
     }
 
     private static long[] bits(double[] values) {
