@@ -478,6 +478,10 @@
     for (const view of views.values()) {
       const meant = wish && (!wish.charts || wish.charts.length === 0 || wish.charts.includes(view.id));
       view.focus = meant ? wish : null;
+      const folded = meant && view.figure.closest('details');
+      if (folded && wish.charts && wish.charts.length > 0) {
+        folded.open = true;
+      }
       if (view.chart) {
         view.emphasise();
         view.chart.data.datasets = view.datasets();

@@ -12,6 +12,7 @@ import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.evaluation.BranchInput;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.KeyFrequencies;
+import org.stillrail.electrical.evaluation.LoadPattern;
 import org.stillrail.electrical.evaluation.QuietHarmonic;
 import org.stillrail.electrical.evaluation.StepPair;
 import org.stillrail.electrical.requirement.LoadStep;
@@ -118,12 +119,58 @@ final class BankCharts {
         }
         series.add(Series.of("release", "release", "branch", steps.release().timeS(), steps.release().deviationV()));
         series.add(Series.of("step", "step", "bank", steps.step().timeS(), steps.step().deviationV()));
-        LoadStep asked = evaluation.input().rail().loadStep();
-        double[] whole = {0, steps.step().timeS()[steps.step().timeS().length - 1]};
-        series.add(Series.of("allowed-below", "allowed", "limit", whole, new double[] {-asked.allowedDeviationV(), -asked.allowedDeviationV()}));
-        series.add(Series.of("allowed-above", "allowed", "limit", whole, new double[] {asked.allowedDeviationV(), asked.allowedDeviationV()}));
+        series.addAll(allowed(steps.step().timeS()[steps.step().timeS().length - 1]));
         return new ChartData("Deviation of the output after the load step and after its release", Axis.TIME, Axis.linear("Deviation", "V"),
                 series, List.of(), List.of()).at(atLoad());
+    }
+
+    /** Null where there is no such pattern, as for the next one. */
+    ChartData pattern() {
+        LoadPattern pattern = evaluation.pattern();
+        if (pattern == null) {
+            return null;
+        }
+        LoadStep asked = evaluation.input().rail().loadStep();
+        double[] timeS = pattern.worst().timeS();
+        double[] whole = {0, timeS[timeS.length - 1]};
+        return new ChartData("The load that does worst between the same two currents and within the same slew", Axis.TIME, Axis.linear("Load", "A"),
+                List.of(Series.of("pattern", "load", "bank", timeS, pattern.worst().loadA()),
+                        Series.of("least", "least", "reference", whole, new double[] {least(asked), least(asked)}),
+                        Series.of("most", "most", "reference", whole, new double[] {most(asked), most(asked)})),
+                List.of(new Mark(pattern.worst().deviationAtS(), "full effect")), List.of());
+    }
+
+    ChartData underPattern() {
+        LoadPattern pattern = evaluation.pattern();
+        if (pattern == null) {
+            return null;
+        }
+        List<Series> series = new ArrayList<>();
+        if (pattern.limited() != null) {
+            series.add(Series.of("pattern-limited", "with duty limits", "reference", pattern.limited().timeS(), pattern.limited().deviationV()));
+        }
+        double[] timeS = pattern.linear().timeS();
+        series.add(Series.of("pattern-step", "one step alone", "reference", new double[] {0, timeS[timeS.length - 1]},
+                new double[] {-pattern.worst().singleStepV(), -pattern.worst().singleStepV()}));
+        series.add(Series.of("pattern", "deviation", "bank", timeS, pattern.linear().deviationV()));
+        series.addAll(allowed(timeS[timeS.length - 1]));
+        return new ChartData("Deviation of the output under that load, without duty limits and with them", Axis.TIME, Axis.linear("Deviation", "V"), series,
+                List.of(new Mark(pattern.worst().deviationAtS(), "full effect")), List.of()).at(atLoad());
+    }
+
+    private static double least(LoadStep step) {
+        return Math.min(step.fromA(), step.toA());
+    }
+
+    private static double most(LoadStep step) {
+        return Math.max(step.fromA(), step.toA());
+    }
+
+    private List<Series> allowed(double untilS) {
+        double allowedV = evaluation.input().rail().loadStep().allowedDeviationV();
+        double[] whole = {0, untilS};
+        return List.of(Series.of("allowed-below", "allowed", "limit", whole, new double[] {-allowedV, -allowedV}),
+                Series.of("allowed-above", "allowed", "limit", whole, new double[] {allowedV, allowedV}));
     }
 
     /** Null where the loop cannot be had, as for the next two. */

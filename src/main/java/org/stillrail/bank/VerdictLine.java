@@ -61,6 +61,7 @@ record VerdictLine(
             case STEP -> "step";
             case RELEASE -> "release";
             case BANK_ALONE -> "step-alone";
+            case WORST_LOAD -> "pattern";
             case VOLTAGE_RULER, BRANCH_CARDS -> "";
         };
     }
@@ -73,6 +74,7 @@ record VerdictLine(
             case SENSITIVITY -> "sensitivity";
             case LOOP_GAIN -> "gain";
             case STEP, RELEASE, BANK_ALONE -> "step";
+            case WORST_LOAD -> "pattern under-pattern";
             case VOLTAGE_RULER, BRANCH_CARDS -> "";
         };
     }

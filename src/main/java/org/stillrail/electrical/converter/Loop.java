@@ -8,7 +8,6 @@ import org.stillrail.electrical.bank.LosslessResonanceException;
 import org.stillrail.electrical.bank.TwoNodePoint;
 import org.stillrail.electrical.capacitor.ImpedancePoint;
 import org.stillrail.electrical.curve.Complex;
-import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
 
 /**
@@ -53,17 +52,20 @@ public final class Loop {
     }
 
     /**
-     * {@code 1 / |1 + T|} at each frequency.
+     * The closed loop at each frequency, without the rest of a {@link LoopResult}.
      *
      * @throws LosslessResonanceException where bank and inductor resonate without loss on a grid point
      */
-    public static double[] sensitivity(Bank bank, Converter converter, FrequencyGrid grid) {
+    public static ClosedLoop closed(Bank bank, Converter converter, FrequencyGrid grid) {
         LoopGain gain = new LoopGain(bank, converter);
         double[] sensitivity = new double[grid.size()];
+        double[] impedanceOhm = new double[grid.size()];
         for (int i = 0; i < sensitivity.length; i++) {
-            sensitivity[i] = 1 / returnDifference(loopGain(finite(gain, grid.hz(i))));
+            Seen seen = seen(bank, converter, finite(gain, grid.hz(i)));
+            sensitivity[i] = seen.sensitivity;
+            impedanceOhm[i] = seen.closedOhm;
         }
-        return sensitivity;
+        return new ClosedLoop(grid, sensitivity, impedanceOhm);
     }
 
     private static LoopMargins margins(Bank bank, Converter converter, LoopGain gain, double startHz, double stopHz) {
@@ -96,9 +98,6 @@ public final class Loop {
     }
 
     private static LoopResult onGrid(Bank bank, Converter converter, FrequencyGrid grid, LoopGain gain, LoopMargins margins) {
-        Curve bankCurve = bank.on(grid).bank();
-        PowerStage stage = converter.stage();
-        boolean currentMode = converter.control() instanceof CurrentMode;
         int n = grid.size();
         double[] gainDb = new double[n];
         double[] phaseDeg = new double[n];
@@ -108,27 +107,17 @@ public final class Loop {
         double sensitivityPeak = 0;
         for (int i = 0; i < n; i++) {
             LoopGain.Point point = finite(gain, grid.hz(i));
+            Seen seen = seen(bank, converter, point);
             gainDb[i] = NEPER_DB * point.logMagnitude();
             phaseDeg[i] = point.phaseDeg();
-            Complex inductor = new Complex(stage.combinedResistanceOhm(), grid.omega(i) * stage.combinedInductanceH());
-            Complex loopGain = loopGain(point);
-            double returnDifference = returnDifference(loopGain);
-            if (bank.distance() == null) {
-                Complex z = new Complex(bankCurve.real(i), bankCurve.imaginary(i));
-                open[i] = currentMode ? z.magnitude() : z.times(inductor).over(z.plus(inductor)).magnitude();
-                closed[i] = open[i] / returnDifference;
-            } else {
-                TwoNodePoint nodes = bank.nodesAt(grid.hz(i));
-                Complex source = currentMode ? null : inductor;
-                open[i] = nodes.openAtLoad(source).magnitude();
-                closed[i] = nodes.closedAtLoad(bank.distance().sense(), loopGain, source).magnitude();
-            }
-            sensitivity[i] = 1 / returnDifference;
+            open[i] = seen.openOhm;
+            closed[i] = seen.closedOhm;
+            sensitivity[i] = seen.sensitivity;
             sensitivityPeak = Math.max(sensitivityPeak, sensitivity[i]);
         }
         return new LoopResult(grid, gainDb, phaseDeg, open, closed, sensitivity, margins.crossoverHz(), margins.phaseMarginDeg(),
                 margins.gainMarginDb(), sensitivityPeak, margins.stable(), margins.esrAtCrossoverOhm(),
-                resistanceOhm(bank, stage.switchingHz()), converter.compensator(), margins.warnings());
+                resistanceOhm(bank, converter.stage().switchingHz()), converter.compensator(), margins.warnings());
     }
 
     private static LoopGain.Point finite(LoopGain gain, double hz) {
@@ -139,13 +128,28 @@ public final class Loop {
         return point;
     }
 
-    private static Complex loopGain(LoopGain.Point point) {
-        return Complex.polar(point.magnitude(), Math.toRadians(point.phaseDeg()));
+    /** What the load sees at one frequency. */
+    private record Seen(double openOhm, double closedOhm, double sensitivity) {
     }
 
-    /** 1 + T is zero only for a closed loop that rings for ever exactly on a grid point; the least number keeps it finite. */
-    private static double returnDifference(Complex loopGain) {
-        return Math.max(Complex.ONE.plus(loopGain).magnitude(), Double.MIN_NORMAL);
+    private static Seen seen(Bank bank, Converter converter, LoopGain.Point point) {
+        PowerStage stage = converter.stage();
+        Complex inductor = converter.control() instanceof CurrentMode ? null
+                : new Complex(stage.combinedResistanceOhm(), 2 * Math.PI * point.hz() * stage.combinedInductanceH());
+        Complex loopGain = Complex.polar(point.magnitude(), Math.toRadians(point.phaseDeg()));
+        // 1 + T is zero only for a closed loop that rings for ever exactly on a grid point; the least number keeps it finite.
+        double returnDifference = Math.max(Complex.ONE.plus(loopGain).magnitude(), Double.MIN_NORMAL);
+        if (bank.distance() != null) {
+            TwoNodePoint nodes = bank.nodesAt(point.hz());
+            return new Seen(nodes.openAtLoad(inductor).magnitude(), nodes.closedAtLoad(bank.distance().sense(), loopGain, inductor).magnitude(),
+                    1 / returnDifference);
+        }
+        Complex z = Complex.ONE.over(new Complex(point.plant().bankConductance(), point.plant().bankSusceptance()));
+        if (!(z.magnitude() > 0 && Double.isFinite(z.magnitude()))) {
+            throw new LosslessResonanceException("The bank", point.hz());
+        }
+        double openOhm = inductor == null ? z.magnitude() : z.times(inductor).over(z.plus(inductor)).magnitude();
+        return new Seen(openOhm, openOhm / returnDifference, 1 / returnDifference);
     }
 
     private static LoopScan.Crossing crossover(LoopScan scan, double startHz, double stopHz) {

@@ -142,7 +142,7 @@ public record Corner(String name, SpreadCorner conditions, List<BranchInput> bra
         return converter.inductanceH() * conditions.inductanceFactor();
     }
 
-    private double switchingHz(ConverterFigures converter) {
+    double switchingHz(ConverterFigures converter) {
         return converter.switchingHz() * conditions.switchingFactor();
     }
 }

@@ -19,7 +19,8 @@ final class DeviationJudge implements Judge {
     DeviationJudge(RailFigures rail) {
         this.rail = rail;
         this.form = new VerdictForm(Requirement.DEVIATION, Bound.AT_MOST, "V", rail.loadStep() == null ? null : rail.loadStep().citation(),
-                List.of(ExplainingSeries.STEP, ExplainingSeries.RELEASE, ExplainingSeries.BANK_ALONE, ExplainingSeries.VOLTAGE_RULER));
+                List.of(ExplainingSeries.STEP, ExplainingSeries.RELEASE, ExplainingSeries.BANK_ALONE, ExplainingSeries.WORST_LOAD,
+                        ExplainingSeries.VOLTAGE_RULER));
     }
 
     @Override

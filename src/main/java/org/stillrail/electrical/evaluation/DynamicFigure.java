@@ -7,17 +7,13 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.electrical.converter.BankPhase;
-import org.stillrail.electrical.converter.Converter;
 import org.stillrail.electrical.converter.PowerStage;
 import org.stillrail.electrical.damping.PresentDamping;
 import org.stillrail.electrical.requirement.LoadStep;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.step.ChargeBalance;
-import org.stillrail.electrical.step.FittedBranch;
-import org.stillrail.electrical.step.RealisedBank;
-import org.stillrail.electrical.step.WorstLoad;
-import org.stillrail.electrical.step.WorstLoadSearch;
+import org.stillrail.electrical.step.StepResult;
 
 /**
  * One figure of loop, load step or damping beside the verdicts.
@@ -38,10 +34,11 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
      * Empty for a converter whose loop is not modelled.
      *
      * @param corners the figures of all corners that were looked at
-     * @param compensation null without a control
+     * @param alone   the bank without its loop at the shown corner, null where not known
+     * @param pattern null where there is no step at the shown corner
      */
     static List<DynamicFigure> of(RailFigures rail, List<BranchInput> branches, CornerFigures shown, List<CornerFigures> corners,
-            Tried<Compensation> compensation, FittedBranch fits) {
+            StepPair alone, Tried<LoadPattern> pattern) {
         if (rail.converter().topology() != Topology.BUCK) {
             return List.of();
         }
@@ -53,10 +50,12 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
             figures.add(loop(corners, shown, "Gain margin", "dB", LoopBand::gainMarginDb, Worst.LEAST, ""));
             figures.add(loop(corners, shown, "Peak of 1 / |1 + T|", "", band -> band.crossoverHz() == null ? null : (Double) band.sensitivityPeak(),
                     Worst.MOST, "round the crossover"));
+            figures.add(loop(corners, shown, "Peak of the output impedance, loop closed", "ohm",
+                    band -> band.crossoverHz() == null ? null : (Double) band.closedPeakOhm(), Worst.MOST, "round the crossover, as the load sees it"));
             phase(shown, figures);
         }
         if (rail.loadStep() != null) {
-            step(rail, shown, compensation, fits, figures);
+            step(rail, shown, alone, pattern, figures);
         }
         damping(branches, shown, corners, rail, figures);
         return List.copyOf(figures);
@@ -94,7 +93,7 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
         }
     }
 
-    private static void step(RailFigures rail, CornerFigures shown, Tried<Compensation> compensation, FittedBranch fits, List<DynamicFigure> figures) {
+    private static void step(RailFigures rail, CornerFigures shown, StepPair alone, Tried<LoadPattern> pattern, List<DynamicFigure> figures) {
         LoadStep step = rail.loadStep();
         PowerStage stage = shown.corner().stage(rail);
         double crossoverHz = shown.crossoverHz(rail);
@@ -104,14 +103,15 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
             figures.add(only("Overshoot", "V", pair.overshootV(), "likewise"));
             figures.add(only("Lowest after the step", "s", pair.step().undershootAtS(), "time from the start of the edge"));
             figures.add(only("Highest after the release", "s", pair.release().overshootAtS(), "likewise"));
-            Tried<WorstLoad> pattern = compensation.then(placed -> {
-                Converter converter = placed.at(shown.corner(), rail);
-                return WorstLoadSearch.of(shown.bank(), converter, StepPair.step(step), StepPair.durationS(stage, step, crossoverHz),
-                        RealisedBank.of(shown.bank(), fits, crossoverHz));
-            });
-            figures.add(only("Worst load pattern", "V", pattern.answered() ? (Double) pattern.value().deviationV() : null, pattern.answered()
+            if (alone != null) {
+                StepResult with = pair.step();
+                figures.add(only("Bank alone at that time", "V", with.undershootAtS() == null ? null : alone.step().deviationAt(with.undershootAtS()),
+                        "deviation without the loop; the one to read where the lowest comes within one switching period, "
+                                + Words.quantity(1 / stage.switchingHz(), "s")));
+            }
+            figures.add(only("Worst load pattern", "V", pattern.answered() ? (Double) pattern.value().worst().deviationV() : null, pattern.answered()
                     ? "the most that any load between the same currents and within the same slew can do, without duty limits; one step alone makes "
-                            + Words.quantity(pattern.value().singleStepV(), "V") : pattern.refusal()));
+                            + Words.quantity(pattern.value().worst().singleStepV(), "V") : pattern.refusal()));
         }
         double capacitanceF = ChargeNeed.capacitanceF(shown.bank(), crossoverHz / LoopBand.SPREAD);
         if (capacitanceF > 0) {

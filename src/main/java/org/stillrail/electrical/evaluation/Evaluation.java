@@ -36,6 +36,7 @@ import org.stillrail.electrical.ripple.Ripple;
  *                     modelled, or it was refused (then the verdicts say why)
  * @param steps        at the nominal corner, with the loop; null likewise, and where no load step is asked
  * @param stepsAlone   the bank alone under the same steps, for one period of the crossover; null where no load step is asked
+ * @param pattern      the load that does worst; null where there is no step, it cannot be had, or only pictures are asked for
  * @param dynamics     figures of loop, load step and damping beside the verdicts; empty where only pictures are asked for
  * @param window       the shares of the voltage window at the corner of its verdict; null where not asked or not known
  * @param stress       what the parts bear and the bank holds; null with the pictures only
@@ -63,6 +64,7 @@ public record Evaluation(
         LoopResult loop,
         StepPair steps,
         StepPair stepsAlone,
+        LoadPattern pattern,
         List<DynamicFigure> dynamics,
         WindowShares window,
         BankStress stress,
@@ -147,17 +149,20 @@ public record Evaluation(
             warnings.add("No crossover is stated; a tenth of the switching frequency stands in for it.");
         }
         warnings.addAll(dynamics.warnings());
+        warnings.addAll(AveragedModel.warnings(rail, judged.figures()));
         String combinations = Fitting.note(input, fittings);
         if (combinations != null) {
             warnings.add(combinations);
         }
+        Tried<LoadPattern> pattern = picturesOnly ? null : LoadPattern.of(rail, figures, judged.compensation(), judged.fits().proper());
         List<Remedy> remedies = picturesOnly ? List.of() : Remedy.of(judged);
         List<Verdict> verdicts = judged.verdicts().stream().map(verdict -> Remedy.advise(verdict, remedies)).toList();
         return new Evaluation(input, corners, shown, frequencies, curves, fromConverter, extrema, CarrierRibbon.of(bank, curves, extrema),
                 reading(bank, frequencies.crossoverHz()), reading(bank, frequencies.switchingHz()), ripple, rippleAtConverter, figures.quiet(),
                 dynamics.loop(), dynamics.steps(), dynamics.stepsAlone(),
-                picturesOnly ? List.of() : DynamicFigure.of(rail, input.branches(), figures, judged.figures(), judged.compensation(),
-                        judged.fits().proper()),
+                pattern == null ? null : pattern.value(),
+                picturesOnly ? List.of() : DynamicFigure.of(rail, input.branches(), figures, judged.figures(), dynamics.stepsAlone(),
+                        pattern),
                 window(rail, judged), picturesOnly ? null : BankStress.of(judged), verdicts, Claim.of(verdicts, corners.size()),
                 Evidence.of(input, looked.get(0).corners().contains(shown) ? bank : corners.get(0).bank(), frequencies, verdicts), remedies,
                 Bracket.of(frequencies, grid.startHz()),

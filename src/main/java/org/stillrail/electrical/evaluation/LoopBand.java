@@ -3,6 +3,7 @@ package org.stillrail.electrical.evaluation;
 import java.util.Arrays;
 import java.util.Comparator;
 import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.converter.ClosedLoop;
 import org.stillrail.electrical.converter.Converter;
 import org.stillrail.electrical.converter.Loop;
 import org.stillrail.electrical.converter.LoopMargins;
@@ -20,10 +21,11 @@ import org.stillrail.electrical.curve.FrequencyGrid;
  * @param peakHz          where
  * @param worstRing       the maximum of |Zbank| in the band with the largest Q, null where there is none
  * @param esrAtCrossoverOhm Re Zbank, null without a crossover
+ * @param closedPeakOhm   largest |Z| that the load sees of the closed loop in the band, found likewise; 0 without a crossover
  */
 record LoopBand(
         Double crossoverHz, double fromHz, double toHz, Double phaseMarginDeg, Double gainMarginDb, boolean stable, double sensitivityPeak, double peakHz,
-        Extremum worstRing, Double esrAtCrossoverOhm) {
+        Extremum worstRing, Double esrAtCrossoverOhm, double closedPeakOhm) {
 
     static final double SPREAD = 3;
     private static final int POINTS_PER_DECADE = 100;
@@ -38,7 +40,7 @@ record LoopBand(
         LoopMargins loop = Loop.margins(bank, converter, from, to);
         Double crossover = loop.crossoverHz();
         if (crossover == null) {
-            return new LoopBand(null, 0, 0, null, loop.gainMarginDb(), loop.stable(), 0, 0, null, null);
+            return new LoopBand(null, 0, 0, null, loop.gainMarginDb(), loop.stable(), 0, 0, null, null, 0);
         }
         double low = (wantedHz == null ? crossover : Math.min(crossover, wantedHz)) / SPREAD;
         double high = (wantedHz == null ? crossover : Math.max(crossover, wantedHz)) * SPREAD;
@@ -47,8 +49,11 @@ record LoopBand(
                 .max(Comparator.comparing(Extremum::qualityFactor))
                 .orElse(null);
         FrequencyGrid grid = round(FrequencyGrid.logSpaced(from, to, points), low, high);
-        double[] peak = peak(grid, Loop.sensitivity(bank, converter, grid), crossover, low, high);
-        return new LoopBand(crossover, low, high, loop.phaseMarginDeg(), loop.gainMarginDb(), loop.stable(), peak[0], peak[1], ring, loop.esrAtCrossoverOhm());
+        ClosedLoop closed = Loop.closed(bank, converter, grid);
+        double[] peak = peak(grid, closed.sensitivity(), crossover, low, high);
+        double[] impedancePeak = peak(grid, closed.impedanceOhm(), crossover, low, high);
+        return new LoopBand(crossover, low, high, loop.phaseMarginDeg(), loop.gainMarginDb(), loop.stable(), peak[0], peak[1], ring, loop.esrAtCrossoverOhm(),
+                impedancePeak[0]);
     }
 
     /** The points of the band, and the neighbour beyond each end. */
@@ -65,18 +70,18 @@ record LoopBand(
     }
 
     /** The largest value and its frequency: of the points inside the band, and of the straight line in log-log at its ends. */
-    private static double[] peak(FrequencyGrid grid, double[] sensitivity, double crossoverHz, double low, double high) {
+    private static double[] peak(FrequencyGrid grid, double[] values, double crossoverHz, double low, double high) {
         double[] best = {0, crossoverHz};
-        for (int i = 1; i < sensitivity.length; i++) {
+        for (int i = 1; i < values.length; i++) {
             for (double end : new double[] {low, high}) {
                 if (grid.hz(i - 1) <= end && end <= grid.hz(i)) {
                     double part = Math.log(end / grid.hz(i - 1)) / Math.log(grid.hz(i) / grid.hz(i - 1));
-                    take(best, sensitivity[i - 1] * Math.pow(sensitivity[i] / sensitivity[i - 1], part), end);
+                    take(best, values[i - 1] * Math.pow(values[i] / values[i - 1], part), end);
                 }
             }
             if (grid.hz(i) >= low && grid.hz(i) <= high) {
-                boolean top = i + 1 < sensitivity.length && sensitivity[i] >= sensitivity[i - 1] && sensitivity[i] >= sensitivity[i + 1];
-                take(best, top ? vertex(sensitivity[i - 1], sensitivity[i], sensitivity[i + 1]) : sensitivity[i], grid.hz(i));
+                boolean top = i + 1 < values.length && values[i] >= values[i - 1] && values[i] >= values[i + 1];
+                take(best, top ? vertex(values[i - 1], values[i], values[i + 1]) : values[i], grid.hz(i));
             }
         }
         return best;

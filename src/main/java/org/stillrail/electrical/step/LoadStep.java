@@ -35,27 +35,31 @@ public final class LoadStep {
      * @throws StepBudgetException  where the response holds more detail than one call may compute
      */
     public static StepResult of(StepRequest request, BranchRealisation realisation) {
-        return of(request, realisation, 1, null);
+        return of(request, LoadCourse.of(request.load()), realisation, 1, null);
     }
 
     /** Deviations to a ten-thousandth or better in half the time: for the many corners and variations of a bank. */
     public static StepResult quick(StepRequest request, BranchRealisation realisation) {
-        return of(request, realisation, QUICK, null);
+        return of(request, LoadCourse.of(request.load()), realisation, QUICK, null);
     }
 
     /** Deviations to some thousandths: to see which of many conditions matter, not for a figure. */
     public static StepResult rough(StepRequest request, BranchRealisation realisation) {
-        return of(request, realisation, ROUGH, null);
+        return of(request, LoadCourse.of(request.load()), realisation, ROUGH, null);
+    }
+
+    /** The same where the load goes along {@code course} instead of the request's ramp. */
+    public static StepResult along(LoadCourse course, StepRequest request, BranchRealisation realisation) {
+        return of(request, course, realisation, 1, null);
     }
 
     /** @param swings filled with the turning points of the deviation */
     static StepResult following(StepRequest request, BranchRealisation realisation, Swings swings) {
-        return of(request, realisation, 1, swings);
+        return of(request, LoadCourse.of(request.load()), realisation, 1, swings);
     }
 
-    private static StepResult of(StepRequest request, BranchRealisation realisation, double looser, Swings swings) {
+    private static StepResult of(StepRequest request, LoadCourse load, BranchRealisation realisation, double looser, Swings swings) {
         Converter converter = request.converter();
-        Load load = request.load();
         List<String> warnings = new ArrayList<>();
         List<String> replaced = new ArrayList<>();
         List<AdmittanceStateSpace> near = new ArrayList<>();
@@ -88,7 +92,7 @@ public final class LoadStep {
         }
         double nominalV = converter == null ? 1 : converter.stage().outputV();
         new StepSimulation(circuit, load, request.durationS(), request.limited(), nominalV, looser, trace).run();
-        warn(request, trace, warnings);
+        warn(request, load, trace, warnings);
         return new StepResult(trace.timeS(), trace.deviationV(), trace.inductorA(), trace.undershootV(), trace.overshootV(),
                 trace.undershootAtS(), trace.overshootAtS(), trace.settledAtS(), fitErrorPercent, replaced, warnings);
     }
@@ -110,8 +114,8 @@ public final class LoadStep {
         }
     }
 
-    private static void warn(StepRequest request, Trace trace, List<String> warnings) {
-        if (request.load().rampS() > request.durationS()) {
+    private static void warn(StepRequest request, LoadCourse load, Trace trace, List<String> warnings) {
+        if (load.atS(load.corners() - 1) > request.durationS()) {
             warnings.add("The load does not reach toA within durationS; slewAPerS is too low for that");
         }
         if (request.converter() == null) {

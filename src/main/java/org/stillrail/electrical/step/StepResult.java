@@ -39,6 +39,16 @@ public record StepResult(
         warnings = List.copyOf(warnings);
     }
 
+    /** The deviation at any time, straight between the samples; null outside of them. */
+    public Double deviationAt(double atS) {
+        for (int i = 1; i < timeS.length; i++) {
+            if (timeS[i - 1] <= atS && atS <= timeS[i]) {
+                return deviationV[i - 1] + (deviationV[i] - deviationV[i - 1]) * (atS - timeS[i - 1]) / (timeS[i] - timeS[i - 1]);
+            }
+        }
+        return null;
+    }
+
     /** The same response with other extrema. */
     public StepResult withExtrema(double newUndershootV, double newOvershootV) {
         return new StepResult(timeS, deviationV, inductorA, newUndershootV, newOvershootV, undershootAtS, overshootAtS, settledAtS,

@@ -4,7 +4,7 @@ import java.util.PriorityQueue;
 import org.stillrail.electrical.Interruption;
 
 /**
- * Walks a circuit through a load step. Within a regime the solution is exact; the length of a step is chosen only so that cubics
+ * Walks a circuit through a load step, or any course of the load. Within a regime the solution is exact; the length of a step is chosen only so that cubics
  * between its ends show the voltage, the current and the command truly, since extrema, limits and the delayed command are read
  * from them. Limits are met by halving a step. Instants where something jumps (the load's slope, a regime, and with a delay their
  * echoes) end a step.
@@ -33,15 +33,18 @@ final class StepSimulation {
     /** A deviation of so many times the output voltage, or the load edge's own jump, grows without bounds. */
     private static final double RUNAWAY = 1e6;
 
-    private record Break(double atS, int echo) implements Comparable<Break> {
+    /** @param corner of the load's course, or {@link #NO_CORNER} */
+    private record Break(double atS, int echo, int corner) implements Comparable<Break> {
         @Override
         public int compareTo(Break other) {
             return Double.compare(atS, other.atS);
         }
     }
 
+    private static final int NO_CORNER = -1;
+
     private final Circuit circuit;
-    private final Load load;
+    private final LoadCourse load;
     private final double durationS;
     private final boolean limited;
     private final Trace trace;
@@ -72,7 +75,7 @@ final class StepSimulation {
      * @param nominalV a voltage against which the deviation is judged to run away
      * @param looser   how many times less closely than usual the curves are followed, 1 or more
      */
-    StepSimulation(Circuit circuit, Load load, double durationS, boolean limited, double nominalV, double looser, Trace trace) {
+    StepSimulation(Circuit circuit, LoadCourse load, double durationS, boolean limited, double nominalV, double looser, Trace trace) {
         this.circuit = circuit;
         this.load = load;
         this.durationS = durationS;
@@ -94,12 +97,11 @@ final class StepSimulation {
     }
 
     void run() {
-        double rampS = load.rampS();
-        breaks.add(new Break(durationS, 0));
-        if (rampS > 0) {
-            breaks.add(new Break(rampS, 0));
-            circuit.setLoadSlope(z, load.slope());
+        breaks.add(new Break(durationS, 0, NO_CORNER));
+        for (int corner = 1; corner < load.corners(); corner++) {
+            breaks.add(new Break(load.atS(corner), 0, corner));
         }
+        circuit.setLoadSlope(z, load.slope(0));
         echo(0, 0);
         enter();
         double h = cautious();
@@ -107,7 +109,7 @@ final class StepSimulation {
             Break next = breaks.peek();
             if (next.atS() <= t) {
                 breaks.poll();
-                meet(next, rampS);
+                meet(next);
                 h = next.echo() == 0 ? cautious() : Math.max(cautious(), h / ECHO_SLOWER);
                 continue;
             }
@@ -116,10 +118,10 @@ final class StepSimulation {
     }
 
     /** Something jumps at an instant that was foreseen. */
-    private void meet(Break met, double rampS) {
-        if (met.atS() == rampS && met.echo() == 0) {
-            circuit.setLoad(z, load.stepA());
-            circuit.setLoadSlope(z, 0);
+    private void meet(Break met) {
+        if (met.corner() != NO_CORNER) {
+            circuit.setLoad(z, load.deviationA(met.corner()));
+            circuit.setLoadSlope(z, load.slope(met.corner()));
         }
         if (met.atS() < durationS) {
             echo(met.atS(), met.echo());
@@ -130,7 +132,7 @@ final class StepSimulation {
 
     private void echo(double atS, int echo) {
         if (history != null && echo < echoes && atS + circuit.delayS() < durationS) {
-            breaks.add(new Break(atS + circuit.delayS(), echo + 1));
+            breaks.add(new Break(atS + circuit.delayS(), echo + 1, NO_CORNER));
         }
     }
 
@@ -234,7 +236,7 @@ final class StepSimulation {
         }
         Segment inductor = inductor(h, end);
         double middleA = mode.inductor().of(middle);
-        double stepA = Math.abs(load.stepA());
+        double stepA = load.largestA();
         worst = Math.max(worst, ratio(Math.abs(middleA - inductor.middle()),
                 resolution * largest(largestInductor, inductor.value0(), inductor.value1(), middleA, stepA * 1e-6)));
         if (history != null || limited && circuit.isVoltageMode()) {

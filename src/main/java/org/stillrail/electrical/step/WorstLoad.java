@@ -1,5 +1,6 @@
 package org.stillrail.electrical.step;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -16,6 +17,8 @@ import java.util.List;
 public record WorstLoad(
         double deviationV, double singleStepV, double[] timeS, double[] loadA, double deviationAtS, List<String> warnings) {
 
+    private static final double STILL = 1e-9;
+
     public WorstLoad {
         timeS = timeS.clone();
         loadA = loadA.clone();
@@ -30,5 +33,34 @@ public record WorstLoad(
     @Override
     public double[] loadA() {
         return loadA.clone();
+    }
+
+    /**
+     * The same pattern from shortly before its first edge on: a search begins as early as the response is long, which often is a wait.
+     *
+     * @param lead what stays before the first edge, as a share of the rest
+     */
+    public WorstLoad fromItsFirstEdge(double lead) {
+        int edge = 0;
+        while (edge + 1 < loadA.length && Math.abs(loadA[edge + 1] - loadA[0]) < STILL * span()) {
+            edge++;
+        }
+        double endS = timeS[timeS.length - 1];
+        double startS = timeS[edge] - lead * (endS - timeS[edge]);
+        if (edge == 0 || startS <= 0) {
+            return this;
+        }
+        double[] laterS = new double[timeS.length - edge + 1];
+        double[] laterA = new double[laterS.length];
+        laterA[0] = loadA[0];
+        for (int i = 1; i < laterS.length; i++) {
+            laterS[i] = timeS[edge + i - 1] - startS;
+            laterA[i] = loadA[edge + i - 1];
+        }
+        return new WorstLoad(deviationV, singleStepV, laterS, laterA, deviationAtS - startS, warnings);
+    }
+
+    private double span() {
+        return Arrays.stream(loadA).max().orElse(0) - Arrays.stream(loadA).min().orElse(0);
     }
 }

@@ -24,6 +24,8 @@ public final class WorstLoadSearch {
     private static final int TIMES = 4000;
     private static final int MOST_TIMES = 100_000;
     private static final int MOST_LEVELS = 200;
+    /** A jump of the response is given this share of the ramp's length, so that the pattern has an edge for it. */
+    private static final double JUMP_SHARE = 0.01;
     /** A response that still is this share of its largest value at the end was cut off. */
     private static final double UNSETTLED = 1e-3;
 
@@ -68,16 +70,15 @@ public final class WorstLoadSearch {
         List<Swings.Turn> turns = swings.turns();
         double endS = turns.get(turns.size() - 1).atS();
         int n = turns.size() - 1;
+        double rampS = load.rampS();
+        double[] atS = timesWithJumpsWidened(turns, JUMP_SHARE * rampS);
         double[] switchS = new double[n + 1];
         boolean[] high = new boolean[n];
         for (int k = 0; k < n; k++) {
-            Swings.Turn older = turns.get(n - k);
-            Swings.Turn newer = turns.get(n - k - 1);
-            switchS[k] = endS - older.atS();
-            high[k] = older.v() < newer.v();
+            switchS[k] = endS - atS[n - k];
+            high[k] = turns.get(n - k).v() < turns.get(n - k - 1).v();
         }
         switchS[n] = endS;
-        double rampS = load.rampS();
         TreeSet<Double> corners = new TreeSet<>(List.of(0.0, endS + rampS));
         for (double at : switchS) {
             corners.add(at);
@@ -89,6 +90,18 @@ public final class WorstLoadSearch {
             loadA[i] = load.fromA() + load.stepA() * shareHigh(timeS[i], rampS, switchS, high);
         }
         return new WorstLoad(swings.totalVariationV() / 2, singleStepV, timeS, loadA, endS, warnings);
+    }
+
+    /** A swing that takes no time is a jump; it cannot be met exactly, only as closely as one likes. That at 0 s is met by what follows the pattern. */
+    private static double[] timesWithJumpsWidened(List<Swings.Turn> turns, double widthS) {
+        double[] atS = turns.stream().mapToDouble(Swings.Turn::atS).toArray();
+        for (int k = 1; k < atS.length; k++) {
+            if (turns.get(k).atS() == turns.get(k - 1).atS() && atS[k] > 0) {
+                atS[k - 1] = Math.max(k > 1 ? atS[k - 2] : 0, atS[k - 1] - widthS / 2);
+                atS[k] = Math.min(k + 1 < atS.length ? turns.get(k + 1).atS() : Double.POSITIVE_INFINITY, atS[k] + widthS / 2);
+            }
+        }
+        return atS;
     }
 
     /** The share of the last ramp's length for which the pattern was high; before its beginning it is as at its beginning. */

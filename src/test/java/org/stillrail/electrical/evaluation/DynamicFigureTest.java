@@ -2,9 +2,12 @@ package org.stillrail.electrical.evaluation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.stillrail.electrical.requirement.ConverterFigures;
 import org.stillrail.electrical.requirement.InputRange;
 import org.stillrail.electrical.requirement.LoadStep;
 import org.stillrail.electrical.requirement.Topology;
@@ -37,6 +40,46 @@ class DynamicFigureTest {
         DynamicFigure pattern = figure(evaluation, "Worst load pattern");
         assertThat(pattern.shown()).isGreaterThanOrEqualTo(figure(evaluation, "Undershoot").shown() * (1 - 1e-6));
         assertThat(pattern.note()).contains("one step alone");
+    }
+
+    /** What was found by adding up swings is what the pattern does when it is run as a load. */
+    @Test
+    void thePatternThatIsDrawnDoesWhatItsFigureSays() {
+        Evaluation evaluation = Evaluation.evaluate(Rails.sound());
+        LoadPattern pattern = evaluation.pattern();
+        double[] deviationV = pattern.linear().deviationV();
+        double largestV = Math.max(pattern.linear().undershootV(), pattern.linear().overshootV());
+        assertThat(largestV).isCloseTo(pattern.worst().deviationV(), withinPercentage(0.5));
+        assertThat(pattern.linear().undershootAtS()).isCloseTo(pattern.worst().deviationAtS(), within(10e-9));
+        assertThat(deviationV[0]).isZero();
+        assertThat(pattern.limited().undershootV()).isPositive();
+        assertThat(Arrays.stream(pattern.worst().loadA())).allMatch(loadA -> loadA > 1 - 1e-9 && loadA < 5 + 1e-9);
+        assertThat(figure(evaluation, "Worst load pattern").shown()).isEqualTo(pattern.worst().deviationV());
+    }
+
+    @Test
+    void theBankAloneStandsBesideTheStepAtTheSameInstant() {
+        Evaluation evaluation = Evaluation.evaluate(Rails.sound());
+        DynamicFigure alone = figure(evaluation, "Bank alone at that time");
+        assertThat(alone.shown()).isNegative();
+        assertThat(-alone.shown()).isGreaterThan(figure(evaluation, "Undershoot").shown() * 0.8);
+    }
+
+    @Test
+    void thePeakOfTheClosedLoopIsTheWorstOverTheCornersAndAtLeastTheShownOne() {
+        DynamicFigure peak = figure(Evaluation.evaluate(Rails.sound()), "Peak of the output impedance, loop closed");
+        assertThat(peak.worst()).isGreaterThanOrEqualTo(peak.shown());
+        assertThat(peak.corner()).isNotEmpty();
+    }
+
+    @Test
+    void aFastLoopIsWarnedOfWhateverCornerIsShown() {
+        ConverterFigures fast = Rails.converter(Rails.placed(0.19 * Rails.SWITCHING_HZ, 45));
+        Evaluation evaluation = Evaluation.evaluate(Rails.sound().withRail(Rails.with(Rails.everything(), fast)));
+        assertThat(evaluation.loop().crossoverHz()).isLessThan(0.2 * Rails.SWITCHING_HZ);
+        assertThat(evaluation.warnings()).anyMatch(words -> words.matches("The crossover is above a fifth of the switching frequency at \\d+ of "
+                + evaluation.corners().size() + " corners, .*bank alone.*"));
+        assertThat(Evaluation.evaluate(Rails.sound()).warnings()).noneMatch(words -> words.contains("above a fifth"));
     }
 
     /** L dI^2 / 2 of 2.2 uH from 5 to 1 A into the bank's 500 uF or so at 3.3 V: sqrt(3.3^2 + L 16 / C) - 3.3. */

@@ -1,6 +1,7 @@
 package org.stillrail.electrical.step;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -61,6 +62,32 @@ class WorstLoadSearchTest {
                     .got(replayed);
             assertTrue(worst.deviationV() >= worst.singleStepV() * (1 - 1e-6));
         }
+    }
+
+    /** With a jump of the response at the end of the edge, which only an edge of the pattern's own can meet. */
+    @Test
+    void thePatternRunAsALoadDoesWhatIsClaimedOfAnInductiveBankToo() {
+        Bank bank = bank(new SeriesRlc(470e-6, 9e-3, 3e-9), new SeriesRlc(88e-6, 0.8e-3, 0.25e-9));
+        for (double slew : new double[] {2e8, 1e7, 1e6}) {
+            Load load = new Load(2, 12, slew);
+            WorstLoad worst = WorstLoadSearch.of(bank, converter(), load, DURATION, new SeriesEquivalent());
+            StepResult run = LoadStep.along(new LoadCourse(worst.timeS(), worst.loadA()),
+                    StepRequest.of(bank, converter(), load, 1.1 * worst.timeS()[worst.timeS().length - 1]).unlimited(), new SeriesEquivalent());
+            Check.that(Topic.STEP, "Worst load pattern of an inductive bank at " + slew + " A/s, run as a load")
+                    .source(Source.independent("simulation of the drawn pattern, without superposition")).expected("V", worst.deviationV()).relative(0.01)
+                    .got(run.undershootV());
+        }
+    }
+
+    @Test
+    void aCourseOfTwoCornersIsTheStep() {
+        Bank bank = bank(new SeriesRlc(470e-6, 9e-3, 0));
+        Load load = new Load(2, 12, 1e7);
+        StepRequest request = StepRequest.of(bank, converter(), load, DURATION);
+        StepResult along = LoadStep.along(new LoadCourse(new double[] {0, 1e-6, 50e-6}, new double[] {2, 12, 12}), request, new SeriesEquivalent());
+        assertEquals(LoadStep.of(request).undershootV(), along.undershootV(), 1e-7);
+        assertThrows(IllegalArgumentException.class, () -> new LoadCourse(new double[] {0, 0}, new double[] {1, 2}));
+        assertThrows(IllegalArgumentException.class, () -> new LoadCourse(new double[] {1, 2}, new double[] {1, 2}));
     }
 
     @Test
