@@ -18,6 +18,7 @@ import org.stillrail.electrical.evaluation.StepPair;
 import org.stillrail.electrical.requirement.LoadStep;
 import org.stillrail.electrical.ripple.Ripple;
 import org.stillrail.electrical.ripple.Waveform;
+import org.stillrail.electrical.step.StepResult;
 import org.stillrail.web.ChartData;
 import org.stillrail.web.ChartData.Axis;
 import org.stillrail.web.ChartData.Band;
@@ -114,14 +115,23 @@ final class BankCharts {
             series.add(Series.of("neighbour", "neighbour", "reference", neighbour.steps().step().timeS(), neighbour.steps().step().deviationV()));
         }
         if (evaluation.stepsAlone() != null) {
-            series.add(Series.of("step-alone", "step, bank alone", "reference",
-                    evaluation.stepsAlone().step().timeS(), evaluation.stepsAlone().step().deviationV()));
+            series.add(alone(evaluation.stepsAlone().step(), Math.max(steps.undershootV(), evaluation.input().rail().loadStep().allowedDeviationV())));
         }
         series.add(Series.of("release", "release", "branch", steps.release().timeS(), steps.release().deviationV()));
         series.add(Series.of("step", "step", "bank", steps.step().timeS(), steps.step().deviationV()));
         series.addAll(allowed(steps.step().timeS()[steps.step().timeS().length - 1]));
         return new ChartData("Deviation of the output after the load step and after its release", Axis.TIME, Axis.linear("Deviation", "V"),
                 series, List.of(), List.of()).at(atLoad());
+    }
+
+    /** Without the loop the output falls without end; so far as it still says something beside the rest. */
+    private static Series alone(StepResult step, double besideV) {
+        double[] deviationV = step.deviationV();
+        int until = 0;
+        while (until < deviationV.length && Math.abs(deviationV[until]) <= 2 * besideV) {
+            until++;
+        }
+        return Series.of("step-alone", "step, bank alone", "reference", Arrays.copyOf(step.timeS(), until), Arrays.copyOf(deviationV, until));
     }
 
     /** Null where there is no such pattern, as for the next one. */
@@ -177,13 +187,22 @@ final class BankCharts {
     ChartData gain() {
         LoopResult loop = evaluation.loop();
         return loop == null ? null : new ChartData("Gain of the loop", Axis.FREQUENCY, Axis.linear("|T|", "dB"),
-                List.of(Series.of("gain", "loop gain", "bank", loop.grid().toArray(), loop.gainDb())), marks(), bands()).at(sensed());
+                List.of(averaged("loop gain", loop, loop.gainDb())), marks(), bands()).at(sensed());
     }
 
     ChartData phase() {
         LoopResult loop = evaluation.loop();
         return loop == null ? null : new ChartData("Phase of the loop", Axis.FREQUENCY, Axis.linear("Phase of T", "\u00b0"),
-                List.of(Series.of("gain", "loop phase", "bank", loop.grid().toArray(), loop.phaseDeg())), marks(), bands()).at(sensed());
+                List.of(averaged("loop phase", loop, loop.phaseDeg())), marks(), bands()).at(sensed());
+    }
+
+    /** Up to the switching frequency: beyond half of it the averaged model says nothing, and its delay turns the phase without end. */
+    private Series averaged(String label, LoopResult loop, double[] values) {
+        int until = 0;
+        while (until < values.length && loop.grid().hz(until) <= evaluation.frequencies().switchingHz()) {
+            until++;
+        }
+        return Series.of("gain", label, "bank", Arrays.copyOf(loop.grid().toArray(), until), Arrays.copyOf(values, until));
     }
 
     /** Output impedance: the bank alone, with the inductor, with the loop closed. */

@@ -40,11 +40,22 @@ record VerdictLine(
                 VerdictTurn.css(verdict),
                 BankView.show(verdict.limit(), verdict.unit()), BankView.show(verdict.value(), verdict.unit()),
                 verdict.margin() == null ? "\u2013" : Quantity.format(100 * verdict.margin(), "%", 3),
-                verdict.corner() == null ? "\u2013" : verdict.corner() + (corners > 1 ? ", worst of " + corners + " corners" : ""),
+                corner(verdict, corners),
                 verdict.sentence(), why, verdict.citation() == null ? "" : verdict.citation().toString(),
                 joined(verdict.series(), VerdictLine::key), joined(verdict.series(), VerdictLine::chart),
                 verdict.span() == null ? null : verdict.span().fromHz(), verdict.span() == null ? null : verdict.span().toHz(),
                 verdict.equation());
+    }
+
+    /** Most sentences name their corner themselves. */
+    private static String corner(Verdict verdict, int corners) {
+        if (verdict.corner() == null) {
+            return "";
+        }
+        if (!verdict.sentence().contains(verdict.corner())) {
+            return "Corner: " + verdict.corner() + (corners > 1 ? ", worst of " + corners + " corners." : ".");
+        }
+        return corners > 1 ? "Worst of " + corners + " corners." : "";
     }
 
     private static String joined(List<ExplainingSeries> series, Function<ExplainingSeries, String> word) {

@@ -2,7 +2,6 @@ package org.stillrail.electrical.damping;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.stillrail.electrical.bank.Bank;
@@ -23,13 +22,11 @@ import org.stillrail.electrical.curve.Sloped;
  *                      there is none
  * @param peakHz        null likewise
  * @param qualityFactor null likewise
- * @param sentence      in words
  */
 public record PresentDamping(
-        OptimalDamping optimum, double bulkOhm, Double peakOhm, Double peakHz, Double qualityFactor, String sentence) {
+        OptimalDamping optimum, double bulkOhm, Double peakOhm, Double peakHz, Double qualityFactor) {
 
     private static final double DECADE = 10;
-    private static final double NEAR = 1.25;
     private static final int ROUNDS = 3;
 
     /**
@@ -51,8 +48,7 @@ public record PresentDamping(
         double bulkOhm = bulk.at(hz).resistanceOhm();
         Extremum peak = peak(bank, inductanceH, hz);
         return new PresentDamping(optimum, bulkOhm, peak == null ? null : (Double) peak.magnitudeOhm(),
-                peak == null ? null : (Double) peak.frequencyHz(), peak == null ? null : (Double) peak.qualityFactor(),
-                words(optimum, bulkOhm, peak));
+                peak == null ? null : (Double) peak.frequencyHz(), peak == null ? null : (Double) peak.qualityFactor());
     }
 
     private static Bank group(Bank bank, Set<Integer> ceramics, boolean wanted) {
@@ -97,14 +93,8 @@ public record PresentDamping(
         return new ImpedancePoint(both.re(), both.im(), both.rePerHz(), both.imPerHz());
     }
 
-    private static String words(OptimalDamping optimum, double bulkOhm, Extremum peak) {
-        double times = bulkOhm / optimum.resistanceOhm();
-        String place = times > NEAR ? "more than" : times < 1 / NEAR ? "less than" : "about";
-        String found = peak == null ? "The bank shows no peak there."
-                : String.format(Locale.ROOT, "The bank peaks at %.3g ohm; the best that this bulk can do is %.3g ohm.",
-                        peak.magnitudeOhm(), optimum.peakOhm());
-        return String.format(Locale.ROOT,
-                "With %.3g times as much bulk as ceramics %.3g ohm would damp best; the bulk has %.3g ohm, %s that. %s",
-                optimum.ratio(), optimum.resistanceOhm(), bulkOhm, place, found);
+    /** The resistance that the bulk has over the best one. */
+    public double timesBest() {
+        return bulkOhm / optimum.resistanceOhm();
     }
 }

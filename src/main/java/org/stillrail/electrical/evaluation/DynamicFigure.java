@@ -13,7 +13,6 @@ import org.stillrail.electrical.requirement.LoadStep;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.step.ChargeBalance;
-import org.stillrail.electrical.step.StepResult;
 
 /**
  * One figure of loop, load step or damping beside the verdicts.
@@ -26,6 +25,8 @@ import org.stillrail.electrical.step.StepResult;
 public record DynamicFigure(String name, String unit, Double shown, Double worst, String corner, String note) {
 
     private static final double FAR = 100;
+    /** The bulk's resistance is about the best one within this factor. */
+    private static final double NEAR = 1.25;
 
     /** Whether the least or the most of a figure over the corners is the worst. */
     private enum Worst { LEAST, MOST }
@@ -102,13 +103,12 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
             figures.add(only("Undershoot", "V", pair.undershootV(), "at the load step or its release"));
             figures.add(only("Overshoot", "V", pair.overshootV(), "likewise"));
             figures.add(only("Lowest after the step", "s", pair.step().undershootAtS(), "time from the start of the edge"));
-            figures.add(only("Highest after the release", "s", pair.release().overshootAtS(), "likewise"));
-            if (alone != null) {
-                StepResult with = pair.step();
-                figures.add(only("Bank alone at that time", "V", with.undershootAtS() == null ? null : alone.step().deviationAt(with.undershootAtS()),
-                        "deviation without the loop; the one to read where the lowest comes within one switching period, "
-                                + Words.quantity(1 / stage.switchingHz(), "s")));
+            if (alone != null && pair.step().undershootAtS() != null) {
+                Double fallenV = alone.step().deviationAt(pair.step().undershootAtS());
+                figures.add(only("Fall of the bank alone by then", "V", fallenV == null ? null : (Double) (-fallenV),
+                        "without the loop; the one to read where the lowest comes within one switching period, " + Words.quantity(1 / stage.switchingHz(), "s")));
             }
+            figures.add(only("Highest after the release", "s", pair.release().overshootAtS(), "likewise"));
             figures.add(only("Worst load pattern", "V", pattern.answered() ? (Double) pattern.value().worst().deviationV() : null, pattern.answered()
                     ? "the most that any load between the same currents and within the same slew can do, without duty limits; one step alone makes "
                             + Words.quantity(pattern.value().worst().singleStepV(), "V") : pattern.refusal()));
@@ -141,10 +141,17 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
         figures.add(over(corners, "Peak of bank and inductor, loop open", "ohm", present.peakOhm(), each -> {
             Tried<PresentDamping> there = present(each, ceramics, rail);
             return there.answered() ? there.value().peakOhm() : null;
-        }, Worst.MOST, present.sentence()));
+        }, Worst.MOST, standing(present)));
         figures.add(only("Best peak of this bulk", "ohm", present.optimum().peakOhm(), "with the ESR of the next line"));
-        figures.add(only("Best ESR of the bulk", "ohm", present.optimum().resistanceOhm(), "the bulk has " + Words.quantity(present.bulkOhm(), "Ω")));
+        figures.add(only("Best ESR of the bulk", "ohm", present.optimum().resistanceOhm(), "of all its parts together, at that peak"));
         figures.add(only("Bulk over ceramics", "", present.optimum().ratio(), "more lowers the best peak"));
+    }
+
+    private static String standing(PresentDamping present) {
+        String beside = present.timesBest() > NEAR ? "more than" : present.timesBest() < 1 / NEAR ? "less than" : "about";
+        return "with " + Words.quantity(present.optimum().ratio(), "") + " times as much bulk as ceramics "
+                + Words.quantity(present.optimum().resistanceOhm(), "Ω") + " would damp best; the bulk has "
+                + Words.quantity(present.bulkOhm(), "Ω") + ", " + beside + " that";
     }
 
     private static Tried<PresentDamping> present(CornerFigures at, Set<Integer> ceramics, RailFigures rail) {
