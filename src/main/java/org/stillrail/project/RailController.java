@@ -165,6 +165,7 @@ class RailController {
         model.addAttribute("presets", choices);
         model.addAttribute("topologies", RailForm.topologies());
         model.addAttribute("controls", RailForm.controls());
+        model.addAttribute("compensations", RailForm.compensations());
         return "project/rail-edit";
     }
 }

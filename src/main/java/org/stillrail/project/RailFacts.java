@@ -2,6 +2,9 @@ package org.stillrail.project;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import org.stillrail.electrical.converter.Compensator;
+import org.stillrail.electrical.converter.CompensatorParts;
 import org.stillrail.electrical.requirement.Citation;
 import org.stillrail.electrical.requirement.ControlFigures;
 import org.stillrail.electrical.requirement.ConverterFigures;
@@ -84,12 +87,26 @@ public final class RailFacts {
             String mode = control.kind() == ControlFigures.Kind.VOLTAGE_MODE
                     ? "voltage mode, ramp " + q(control.rampV(), "V")
                     : "peak current mode, sense " + q(control.senseOhm(), "ohm") + ", slope " + q(control.slopeAPerS(), "A/s");
-            String compensator = control.gain() == null
-                    ? "placed for a crossover of " + q(control.crossoverHz(), "Hz") + " and a phase margin of " + q(control.phaseMarginDeg(), "deg")
-                    : "compensator as given, gain " + q(control.gain(), "rad/s");
             String delay = control.delayS() == null ? "delay half a switching period" : "delay " + q(control.delayS(), "s");
-            add("Control", mode + ", " + compensator + ", " + delay, null);
+            add("Control", mode + ", " + delay, null);
+            add("Compensator", compensator(control), null);
         }
+    }
+
+    private static String compensator(ControlFigures control) {
+        Compensator made = control.compensator();
+        if (made == null) {
+            return "placed for a crossover of " + q(control.crossoverHz(), "Hz") + " and a phase margin of " + q(control.phaseMarginDeg(), "deg");
+        }
+        String response = "gain " + q(made.gain(), "rad/s") + ", zeros " + frequencies(made.zerosHz()) + ", poles " + frequencies(made.polesHz());
+        CompensatorParts parts = control.parts();
+        return parts == null ? response : "R1 " + q(parts.r1Ohm(), "ohm") + ", R2 " + q(parts.r2Ohm(), "ohm") + ", C1 " + q(parts.c1F(), "F") + ", C2 "
+                + q(parts.c2F(), "F") + (parts.r3Ohm() == null ? "" : ", R3 " + q(parts.r3Ohm(), "ohm") + ", C3 " + q(parts.c3F(), "F"))
+                + "; they make " + response;
+    }
+
+    private static String frequencies(List<Double> hz) {
+        return hz.isEmpty() ? "none" : hz.stream().map(each -> q(each, "Hz")).collect(Collectors.joining(" and "));
     }
 
     private void add(String name, String value, Citation citation) {

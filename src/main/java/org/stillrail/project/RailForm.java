@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.stillrail.electrical.converter.CompensatorParts;
 import org.stillrail.electrical.requirement.Ambient;
 import org.stillrail.electrical.requirement.BleedResistor;
 import org.stillrail.electrical.requirement.Citation;
@@ -82,20 +83,38 @@ final class RailForm {
         Double senseOhm = form.positive("sense", "Current-sense gain", "ohm", kind == ControlFigures.Kind.CURRENT_MODE);
         Double slope = form.notNegative("slope", "Compensating slope", "A/s", kind == ControlFigures.Kind.CURRENT_MODE);
         Double delayS = form.notNegative("delay", "Modulator delay", "s", false);
-        boolean given = !form.isBlank("gain");
-        Double gain = form.positive("gain", "Compensator gain", "", false);
-        List<Double> zeros = frequencies(form, "zeros", "Compensator zeros");
-        List<Double> poles = frequencies(form, "poles", "Compensator poles");
-        if (zeros.size() > poles.size() + 1) {
+        ControlFigures.Given given = form.read("compensation", "Compensator", false, ControlFigures.Given::valueOf);
+        if (given == null) {
+            given = form.isBlank("gain") ? ControlFigures.Given.PLACED : ControlFigures.Given.GAIN;
+        }
+        boolean placed = given == ControlFigures.Given.PLACED;
+        boolean byGain = given == ControlFigures.Given.GAIN;
+        Double gain = byGain ? form.positive("gain", "Compensator gain", "", true) : null;
+        List<Double> zeros = byGain ? frequencies(form, "zeros", "Compensator zeros") : null;
+        List<Double> poles = byGain ? frequencies(form, "poles", "Compensator poles") : null;
+        if (byGain && zeros.size() > poles.size() + 1) {
             form.errors().add("zeros", "At most one zero more than there are poles");
         }
-        Double crossoverHz = form.positive("crossover", "Wanted crossover", "Hz", !given);
-        Double marginDeg = form.positive("phaseMargin", "Wanted phase margin", "deg", !given);
+        CompensatorParts parts = given == ControlFigures.Given.PARTS ? readNetwork(form) : null;
+        Double crossoverHz = placed ? form.positive("crossover", "Wanted crossover", "Hz", true) : null;
+        Double marginDeg = placed ? form.positive("phaseMargin", "Wanted phase margin", "deg", true) : null;
         if (marginDeg != null && marginDeg >= 90) {
             form.errors().add("phaseMargin", "Wanted phase margin must be under 90 degrees");
         }
         return kind == null ? null
-                : new ControlFigures(kind, rampV, senseOhm, slope, delayS, gain, given ? zeros : null, given ? poles : null, crossoverHz, marginDeg);
+                : new ControlFigures(kind, rampV, senseOhm, slope, delayS, gain, zeros, poles, crossoverHz, marginDeg, parts);
+    }
+
+    private static CompensatorParts readNetwork(Form form) {
+        Double r1 = form.positive("networkR1", "R1, from the output to the amplifier", "ohm", true);
+        Double r2 = form.positive("networkR2", "R2, in series with C1", "ohm", true);
+        Double c1 = form.positive("networkC1", "C1, in series with R2", "F", true);
+        Double c2 = form.positive("networkC2", "C2, across both", "F", true);
+        boolean second = !form.isBlank("networkR3") || !form.isBlank("networkC3");
+        Double r3 = form.positive("networkR3", "R3, which belongs to C3", "ohm", second);
+        Double c3 = form.positive("networkC3", "C3, which belongs to R3", "F", second);
+        boolean whole = r1 != null && r2 != null && c1 != null && c2 != null && (!second || r3 != null && c3 != null);
+        return whole ? new CompensatorParts(r1, r2, c1, c2, r3, c3) : null;
     }
 
     private static List<Double> frequencies(Form form, String name, String label) {
@@ -299,12 +318,24 @@ final class RailForm {
                     .with("sense", Quantity.entry(control.senseOhm(), "ohm"))
                     .with("slope", Quantity.entry(control.slopeAPerS(), "A/s"))
                     .with("delay", Quantity.entry(control.delayS(), "s"))
+                    .with("compensation", control.given().name())
                     .with("gain", Quantity.entry(control.gain()))
                     .with("zeros", joined(control.zerosHz()))
                     .with("poles", joined(control.polesHz()))
                     .with("crossover", Quantity.entry(control.crossoverHz(), "Hz"))
                     .with("phaseMargin", Quantity.entry(control.phaseMarginDeg(), "deg"));
+            fillNetwork(form, control.parts());
         }
+    }
+
+    /** @param parts null for none: a preset then clears what stood there */
+    private static void fillNetwork(Form form, CompensatorParts parts) {
+        form.with("networkR1", parts == null ? "" : Quantity.entry(parts.r1Ohm(), "ohm"))
+                .with("networkR2", parts == null ? "" : Quantity.entry(parts.r2Ohm(), "ohm"))
+                .with("networkC1", parts == null ? "" : Quantity.entry(parts.c1F(), "F"))
+                .with("networkC2", parts == null ? "" : Quantity.entry(parts.c2F(), "F"))
+                .with("networkR3", parts == null ? "" : Quantity.entry(parts.r3Ohm(), "ohm"))
+                .with("networkC3", parts == null ? "" : Quantity.entry(parts.c3F(), "F"));
     }
 
     private static String joined(List<Double> frequenciesHz) {
@@ -320,6 +351,14 @@ final class RailForm {
     static Map<String, String> topologies() {
         Map<String, String> choices = new LinkedHashMap<>();
         Arrays.stream(Topology.values()).forEach(topology -> choices.put(topology.name(), topology.label()));
+        return choices;
+    }
+
+    static Map<String, String> compensations() {
+        Map<String, String> choices = new LinkedHashMap<>();
+        choices.put(ControlFigures.Given.PLACED.name(), "placed for a crossover and a phase margin");
+        choices.put(ControlFigures.Given.GAIN.name(), "by its gain, zeros and poles");
+        choices.put(ControlFigures.Given.PARTS.name(), "by the parts of its network");
         return choices;
     }
 

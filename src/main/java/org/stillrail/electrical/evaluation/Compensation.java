@@ -29,8 +29,8 @@ record Compensation(Control control, Compensator compensator, Double wantedHz) {
         return Tried.of(() -> {
             ControlFigures figures = rail.converter().control();
             Control control = control(figures, rail.converter().switchingHz());
-            if (figures.gain() != null) {
-                return new Compensation(control, new Compensator(figures.gain(), figures.zerosHz(), figures.polesHz()), null);
+            if (figures.given() != ControlFigures.Given.PLACED) {
+                return new Compensation(control, figures.compensator(), null);
             }
             if (figures.crossoverHz() == null || figures.phaseMarginDeg() == null) {
                 throw new IllegalArgumentException("The rail states neither a compensator nor a crossover with a phase margin");

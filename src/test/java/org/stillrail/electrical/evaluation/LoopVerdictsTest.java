@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.capacitor.ImpedancePoint;
 import org.stillrail.electrical.converter.Compensator;
+import org.stillrail.electrical.converter.CompensatorParts;
 import org.stillrail.electrical.curve.Complex;
 import org.stillrail.electrical.requirement.ControlFigures;
 import org.stillrail.electrical.requirement.EsrWindow;
@@ -123,6 +124,16 @@ class LoopVerdictsTest {
         Evaluation given = Evaluation.evaluate(sound().withRail(Rails.with(oneInput(), Rails.converter(control))));
         assertThat(given.frequencies().crossoverHz()).isCloseTo(CROSSOVER_HZ, within(1.0));
         assertThat(given.frequencies().crossoverGiven()).isTrue();
+    }
+
+    @Test
+    void aCompensatorGivenByItsPartsIsTheSameLoop() {
+        Compensator placed = Evaluation.evaluate(sound()).loop().compensator();
+        ControlFigures control = new ControlFigures(ControlFigures.Kind.VOLTAGE_MODE, 1.0, null, null, null, null, null, null, null, null,
+                CompensatorParts.of(placed, 10e3));
+        Evaluation given = Evaluation.evaluate(sound().withRail(Rails.with(oneInput(), Rails.converter(control))));
+        assertThat(given.loop().crossoverHz()).isCloseTo(CROSSOVER_HZ, within(1.0));
+        assertThat(given.loop().phaseMarginDeg()).isCloseTo(Evaluation.evaluate(sound()).loop().phaseMarginDeg(), within(1e-6));
     }
 
     @Test

@@ -1,0 +1,71 @@
+package org.stillrail.project;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.stillrail.electrical.converter.CompensatorParts;
+import org.stillrail.electrical.requirement.ControlFigures;
+import org.stillrail.web.Form;
+
+class RailFormTest {
+
+    private static Form form() {
+        return Form.empty().with("purpose", "Feeds a test").with("nominalVoltage", "3.3").with("nominalCurrent", "4")
+                .with("inputMinimum", "10").with("inputNominal", "12").with("inputMaximum", "14")
+                .with("topology", "BUCK").with("inductance", "2u2").with("resistance", "12m").with("phases", "1").with("switching", "500k")
+                .with("control", "VOLTAGE_MODE").with("ramp", "1").with("crossover", "40k").with("phaseMargin", "55")
+                .with("ambientMinimum", "-20").with("ambientNominal", "25").with("ambientMaximum", "60").with("ambientDocument", "Board requirements");
+    }
+
+    private static Form network(Form form) {
+        return form.with("compensation", "PARTS").with("networkR1", "10k").with("networkR2", "4k7").with("networkC1", "4n7").with("networkC2", "100p");
+    }
+
+    private static ControlFigures control(Form form) {
+        RailDocument document = RailForm.read(form);
+        assertThat(form.errors().all()).isEmpty();
+        return document.figures().converter().control();
+    }
+
+    @Test
+    void withoutAChoiceTheCompensatorIsPlacedOrGivenByItsGain() {
+        assertThat(control(form()).given()).isEqualTo(ControlFigures.Given.PLACED);
+        ControlFigures byGain = control(form().with("gain", "2e4").with("zeros", "5k").with("poles", "200k"));
+        assertThat(byGain.given()).isEqualTo(ControlFigures.Given.GAIN);
+        assertThat(byGain.zerosHz()).isEqualTo(List.of(5000.0));
+    }
+
+    @Test
+    void onlyTheFieldsOfTheChoiceCount() {
+        ControlFigures placed = control(form().with("compensation", "PLACED").with("gain", "not a number").with("networkR1", "nor this"));
+        assertThat(placed.gain()).isNull();
+        assertThat(placed.crossoverHz()).isEqualTo(40e3);
+        ControlFigures parts = control(network(form()).with("crossover", "").with("phaseMargin", ""));
+        assertThat(parts.parts()).isEqualTo(CompensatorParts.oneZero(10e3, 4.7e3, 4.7e-9, 100e-12));
+        assertThat(parts.crossoverHz()).isNull();
+    }
+
+    @Test
+    void theSecondZeroNeedsBothItsParts() {
+        Form half = network(form()).with("networkR3", "330");
+        assertThat(RailForm.read(half)).isNull();
+        assertThat(half.errors().of("networkC3")).contains("C3");
+        assertThat(half.get("networkR3")).isEqualTo("330");
+        assertThat(control(network(form()).with("networkR3", "330").with("networkC3", "1n")).parts().c3F()).isEqualTo(1e-9);
+    }
+
+    @Test
+    void aMissingPartIsNamed() {
+        Form form = network(form()).with("networkC1", "");
+        assertThat(RailForm.read(form)).isNull();
+        assertThat(form.errors().has("networkC1")).isTrue();
+    }
+
+    @Test
+    void aStoredNetworkComesBackIntoTheForm() {
+        RailDocument stored = RailForm.read(network(form()).with("networkR3", "330").with("networkC3", "1n"));
+        assertThat(RailForm.read(RailForm.fill(stored))).isEqualTo(stored);
+        assertThat(RailFacts.of(stored.figures()).toString()).contains("R3 330", "they make gain", "zeros", "poles");
+    }
+}
