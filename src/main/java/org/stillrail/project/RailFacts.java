@@ -39,8 +39,18 @@ public final class RailFacts {
         }
         if (rail.loadStep() != null) {
             facts.add("Load step", q(rail.loadStep().fromA(), "A") + " to " + q(rail.loadStep().toA(), "A") + " at "
-                    + q(rail.loadStep().slewAPerS(), "A/s") + ", deviation at most " + q(rail.loadStep().allowedDeviationV(), "V"),
-                    rail.loadStep().citation());
+                    + q(rail.loadStep().slewAPerS(), "A/s") + ", deviation at most " + q(rail.loadStep().allowedDeviationV(), "V")
+                    + ", settled within ±" + q(rail.loadStep().settledWithinV(), "V"), rail.loadStep().citation());
+        }
+        if (rail.margins() != null) {
+            List<String> least = new ArrayList<>();
+            if (rail.margins().leastPhaseDeg() != null) {
+                least.add("phase at least " + q(rail.margins().leastPhaseDeg(), "deg"));
+            }
+            if (rail.margins().leastGainDb() != null) {
+                least.add("gain at least " + q(rail.margins().leastGainDb(), "dB"));
+            }
+            facts.add("Margins of the loop", String.join(", ", least), rail.margins().citation());
         }
         if (rail.esrWindow() != null) {
             facts.add("Re Z at crossover", bound(rail.esrWindow().minimumOhm(), "at least ") + " " + bound(rail.esrWindow().maximumOhm(), "at most "),

@@ -15,6 +15,7 @@ import org.stillrail.electrical.requirement.EsrWindow;
 import org.stillrail.electrical.requirement.InputRange;
 import org.stillrail.electrical.requirement.Life;
 import org.stillrail.electrical.requirement.LoadStep;
+import org.stillrail.electrical.requirement.LoopMarginLimits;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.RippleLimit;
 import org.stillrail.electrical.requirement.Space;
@@ -43,6 +44,7 @@ final class RailForm {
         VoltageWindow window = readWindow(form);
         LoadStep step = readStep(form);
         EsrWindow esr = readEsrWindow(form);
+        LoopMarginLimits margins = readMargins(form);
         Ambient ambient = readAmbient(form);
         Life life = readLife(form);
         Space space = readSpace(form);
@@ -55,7 +57,7 @@ final class RailForm {
             return null;
         }
         return new RailDocument(purpose,
-                new RailFigures(voltageV, currentA, input, converter, ripple, window, step, esr, ambient, life, space, startUp, bleed));
+                new RailFigures(voltageV, currentA, input, converter, ripple, window, step, esr, ambient, life, space, startUp, bleed, margins));
     }
 
     /** Only the converter's fields, for a preset; null and messages where any is wrong. */
@@ -171,11 +173,12 @@ final class RailForm {
         Double toA = form.notNegative("stepTo", "Load step to", "A", asked || !form.isBlank("stepFrom"));
         Double slew = form.positive("stepSlew", "Slew", "A/s", asked);
         Double deviationV = form.positive("stepDeviation", "Allowed deviation", "V", asked);
+        Double settleBandV = form.positive("stepSettle", "Settled within", "V", false);
         Citation citation = citation(form, "step", asked);
         if (fromA != null && toA != null && fromA.equals(toA)) {
             form.errors().add("stepTo", "A load step needs two different currents");
         }
-        return fromA == null || toA == null || slew == null || deviationV == null ? null : new LoadStep(fromA, toA, slew, deviationV, citation);
+        return fromA == null || toA == null || slew == null || deviationV == null ? null : new LoadStep(fromA, toA, slew, deviationV, citation, settleBandV);
     }
 
     private static EsrWindow readEsrWindow(Form form) {
@@ -187,6 +190,17 @@ final class RailForm {
         }
         Citation citation = citation(form, "esr", asked);
         return asked ? new EsrWindow(least, most, citation) : null;
+    }
+
+    private static LoopMarginLimits readMargins(Form form) {
+        Double leastPhaseDeg = form.positive("leastPhaseMargin", "Least phase margin", "deg", false);
+        Double leastGainDb = form.positive("leastGainMargin", "Least gain margin", "dB", false);
+        if (leastPhaseDeg != null && leastPhaseDeg >= 90) {
+            form.errors().add("leastPhaseMargin", "Least phase margin must be under 90 degrees");
+        }
+        boolean asked = leastPhaseDeg != null || leastGainDb != null;
+        Citation citation = citation(form, "margins", asked);
+        return asked ? new LoopMarginLimits(leastPhaseDeg, leastGainDb, citation) : null;
     }
 
     private static Ambient readAmbient(Form form) {
@@ -271,7 +285,12 @@ final class RailForm {
             cite(form.with("stepFrom", Quantity.entry(rail.loadStep().fromA(), "A"))
                     .with("stepTo", Quantity.entry(rail.loadStep().toA(), "A"))
                     .with("stepSlew", Quantity.entry(rail.loadStep().slewAPerS(), "A/s"))
-                    .with("stepDeviation", Quantity.entry(rail.loadStep().allowedDeviationV(), "V")), "step", rail.loadStep().citation());
+                    .with("stepDeviation", Quantity.entry(rail.loadStep().allowedDeviationV(), "V"))
+                    .with("stepSettle", Quantity.entry(rail.loadStep().settleBandV(), "V")), "step", rail.loadStep().citation());
+        }
+        if (rail.margins() != null) {
+            cite(form.with("leastPhaseMargin", Quantity.entry(rail.margins().leastPhaseDeg(), "deg"))
+                    .with("leastGainMargin", Quantity.entry(rail.margins().leastGainDb(), "dB")), "margins", rail.margins().citation());
         }
         if (rail.esrWindow() != null) {
             cite(form.with("esrMinimum", Quantity.entry(rail.esrWindow().minimumOhm(), "ohm"))

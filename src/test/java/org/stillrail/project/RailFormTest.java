@@ -68,4 +68,20 @@ class RailFormTest {
         assertThat(RailForm.read(RailForm.fill(stored))).isEqualTo(stored);
         assertThat(RailFacts.of(stored.figures()).toString()).contains("R3 330", "they make gain", "zeros", "poles");
     }
+
+    @Test
+    void marginsAndTheBandToSettleInAreOptionalAndComeBack() {
+        assertThat(RailForm.read(form()).figures().margins()).isNull();
+        Form asking = form().with("leastPhaseMargin", "45").with("leastGainMargin", "8 dB").with("marginsDocument", "Board requirements")
+                .with("stepFrom", "1").with("stepTo", "4").with("stepSlew", "1M").with("stepDeviation", "100m").with("stepSettle", "5m")
+                .with("stepDocument", "Board requirements");
+        RailDocument stored = RailForm.read(asking);
+        assertThat(stored.figures().margins().leastGainDb()).isEqualTo(8);
+        assertThat(stored.figures().loadStep().settledWithinV()).isEqualTo(5e-3);
+        assertThat(RailForm.read(RailForm.fill(stored))).isEqualTo(stored);
+        Form wrong = form().with("leastPhaseMargin", "95");
+        assertThat(RailForm.read(wrong)).isNull();
+        assertThat(wrong.errors().of("leastPhaseMargin")).contains("under 90");
+        assertThat(wrong.errors().has("marginsDocument")).isTrue();
+    }
 }

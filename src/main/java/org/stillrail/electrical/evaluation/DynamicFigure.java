@@ -56,7 +56,7 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
             phase(shown, figures);
         }
         if (rail.loadStep() != null) {
-            step(rail, shown, alone, pattern, figures);
+            step(rail, shown, corners, alone, pattern, figures);
         }
         damping(branches, shown, corners, rail, figures);
         return List.copyOf(figures);
@@ -94,7 +94,7 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
         }
     }
 
-    private static void step(RailFigures rail, CornerFigures shown, StepPair alone, Tried<LoadPattern> pattern, List<DynamicFigure> figures) {
+    private static void step(RailFigures rail, CornerFigures shown, List<CornerFigures> corners, StepPair alone, Tried<LoadPattern> pattern, List<DynamicFigure> figures) {
         LoadStep step = rail.loadStep();
         PowerStage stage = shown.corner().stage(rail);
         double crossoverHz = shown.crossoverHz(rail);
@@ -109,6 +109,11 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
                         "without the loop; the one to read where the lowest comes within one switching period, " + Words.quantity(1 / stage.switchingHz(), "s")));
             }
             figures.add(only("Highest after the release", "s", pair.release().overshootAtS(), "likewise"));
+            long unsettled = corners.stream().filter(DynamicFigure::unsettled).count();
+            figures.add(over(corners, "Settled after", "s", pair.settledAtS(),
+                    each -> each.steps() == null || !each.steps().answered() ? null : each.steps().value().settledAtS(), Worst.MOST,
+                    "the later of step and release, for good within \u00b1" + Words.quantity(rail.loadStep().settledWithinV(), "V")
+                            + (unsettled == 0 ? "" : "; at " + unsettled + " of " + corners.size() + " corners not within the time that is looked at")));
             figures.add(only("Worst load pattern", "V", pattern.answered() ? (Double) pattern.value().worst().deviationV() : null, pattern.answered()
                     ? "the most that any load between the same currents and within the same slew can do, without duty limits; one step alone makes "
                             + Words.quantity(pattern.value().worst().singleStepV(), "V") : pattern.refusal()));
@@ -118,6 +123,10 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
             figures.add(only("Overshoot by the inductor's energy on release", "V", ChargeBalance.energyOvershootV(stage.combinedInductanceH(), capacitanceF,
                     stage.outputV(), Math.max(step.fromA(), step.toA()), Math.min(step.fromA(), step.toA())), "ESR left out; no loop can do better"));
         }
+    }
+
+    private static boolean unsettled(CornerFigures each) {
+        return each.steps() != null && each.steps().answered() && each.steps().value().settledAtS() == null;
     }
 
     private static void damping(List<BranchInput> branches, CornerFigures shown, List<CornerFigures> corners, RailFigures rail,

@@ -17,11 +17,12 @@ import org.stillrail.electrical.requirement.TeamSettings;
 public record EvaluationInput(int methodVersion, RailFigures rail, List<BranchInput> branches, TeamSettings settings, Distance distance) {
 
     /**
+     * 3: the loop's margins have verdicts, and the steps of a load step are chosen otherwise, which moves its last digits.
      * 2: parts warm by their own losses; the voltage verdict counts the accuracy of the reference; reverse voltage, ripple current, temperature,
      * life and start-up have verdicts; the load step goes through the fits of the parts. An input that was frozen before holds no ratings, so recomputed it differs by the new verdicts, most of
      * them unknown, and by what warmth changes; its record and its outcome stay as they were signed.
      */
-    public static final int METHOD_VERSION = 2;
+    public static final int METHOD_VERSION = 3;
 
     public EvaluationInput {
         branches = List.copyOf(branches);

@@ -24,23 +24,23 @@ public record StepPair(StepResult step, StepResult release) {
     /** @param converter null for the bank alone */
     static StepPair of(Bank bank, Converter converter, LoadStep figures, double durationS, int samples, BranchRealisation inTime) {
         return new StepPair(
-                org.stillrail.electrical.step.LoadStep.of(request(bank, converter, step(figures), durationS, samples), inTime),
-                org.stillrail.electrical.step.LoadStep.of(request(bank, converter, release(figures), durationS, samples), inTime));
+                org.stillrail.electrical.step.LoadStep.of(request(bank, converter, figures, step(figures), durationS, samples), inTime),
+                org.stillrail.electrical.step.LoadStep.of(request(bank, converter, figures, release(figures), durationS, samples), inTime));
     }
 
     /** Without curves. */
     static StepPair quick(Bank bank, Converter converter, LoadStep figures, double durationS, BranchRealisation inTime) {
         return new StepPair(
-                org.stillrail.electrical.step.LoadStep.quick(request(bank, converter, step(figures), durationS, FEWEST_SAMPLES), inTime),
-                org.stillrail.electrical.step.LoadStep.quick(request(bank, converter, release(figures), durationS, FEWEST_SAMPLES), inTime));
+                org.stillrail.electrical.step.LoadStep.quick(request(bank, converter, figures, step(figures), durationS, FEWEST_SAMPLES), inTime),
+                org.stillrail.electrical.step.LoadStep.quick(request(bank, converter, figures, release(figures), durationS, FEWEST_SAMPLES), inTime));
     }
 
     static StepResult roughStep(Bank bank, Converter converter, LoadStep figures, double durationS, BranchRealisation inTime) {
-        return org.stillrail.electrical.step.LoadStep.rough(request(bank, converter, step(figures), durationS, FEWEST_SAMPLES), inTime);
+        return org.stillrail.electrical.step.LoadStep.rough(request(bank, converter, figures, step(figures), durationS, FEWEST_SAMPLES), inTime);
     }
 
     static StepResult roughRelease(Bank bank, Converter converter, LoadStep figures, double durationS, BranchRealisation inTime) {
-        return org.stillrail.electrical.step.LoadStep.rough(request(bank, converter, release(figures), durationS, FEWEST_SAMPLES), inTime);
+        return org.stillrail.electrical.step.LoadStep.rough(request(bank, converter, figures, release(figures), durationS, FEWEST_SAMPLES), inTime);
     }
 
     static Load step(LoadStep figures) {
@@ -51,8 +51,8 @@ public record StepPair(StepResult step, StepResult release) {
         return new Load(figures.toA(), figures.fromA(), figures.slewAPerS());
     }
 
-    private static StepRequest request(Bank bank, Converter converter, Load load, double durationS, int samples) {
-        return StepRequest.of(bank, converter, load, durationS).withSamples(samples);
+    private static StepRequest request(Bank bank, Converter converter, LoadStep figures, Load load, double durationS, int samples) {
+        return StepRequest.of(bank, converter, load, durationS).withSamples(samples).withSettleBandV(figures.settledWithinV());
     }
 
     /** The load's ramp, three times as long as the inductor needs at its slowest, and five periods of the crossover. */
@@ -92,6 +92,11 @@ public record StepPair(StepResult step, StepResult release) {
     /** Worst error of a branch's fit, null where every branch is exact. */
     public Double fitErrorPercent() {
         return step.fitErrorPercent() == null ? release.fitErrorPercent() : step.fitErrorPercent();
+    }
+
+    /** When the later of the two has settled, in s from the start of its edge; null where one does not within the time that is looked at. */
+    public Double settledAtS() {
+        return step.settledAtS() == null || release.settledAtS() == null ? null : (Double) Math.max(step.settledAtS(), release.settledAtS());
     }
 
     /** Largest fall below the set-point in either response, in V, 0 or positive. */

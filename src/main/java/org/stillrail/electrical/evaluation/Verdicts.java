@@ -149,7 +149,7 @@ record Verdicts(Fitting fitting, List<CornerFigures> figures, List<Verdict> verd
                 case RIPPLE -> wanted.add(Probe.Item.RIPPLE);
                 case VOLTAGE_RATING -> wanted.addAll(EnumSet.of(Probe.Item.RIPPLE, Probe.Item.STRESS));
                 case RIPPLE_CURRENT, TEMPERATURE, LIFE -> wanted.add(Probe.Item.STRESS);
-                case DAMPING -> wanted.add(Probe.Item.LOOP);
+                case DAMPING, PHASE_MARGIN, GAIN_MARGIN -> wanted.add(Probe.Item.LOOP);
                 case DEVIATION -> wanted.addAll(responses(known, null));
                 case WINDOW -> {
                     wanted.add(Probe.Item.RIPPLE);
@@ -183,6 +183,8 @@ record Verdicts(Fitting fitting, List<CornerFigures> figures, List<Verdict> verd
         judges.put(Requirement.RIPPLE, new RippleJudge(rail));
         judges.put(Requirement.QUIET_BAND, new QuietBandJudge(rail));
         judges.put(Requirement.DAMPING, new DampingJudge(input));
+        judges.put(Requirement.PHASE_MARGIN, LoopMarginJudge.ofPhase(input));
+        judges.put(Requirement.GAIN_MARGIN, LoopMarginJudge.ofGain(input));
         judges.put(Requirement.BULK_CHARGE, new BulkChargeJudge(rail));
         judges.put(Requirement.DEVIATION, new DeviationJudge(rail));
         judges.put(Requirement.WINDOW, new WindowJudge(rail));

@@ -1,5 +1,21 @@
 package org.stillrail.electrical.requirement;
 
-/** A step of the load current and the deviation allowed for it, in both directions. */
-public record LoadStep(double fromA, double toA, double slewAPerS, double allowedDeviationV, Citation citation) {
+/**
+ * A step of the load current and the deviation allowed for it, in both directions.
+ *
+ * @param settleBandV half width of the band in which the output counts as settled; null stands for a tenth of the allowed deviation
+ */
+public record LoadStep(double fromA, double toA, double slewAPerS, double allowedDeviationV, Citation citation, Double settleBandV) {
+
+    private static final double USUAL_BAND = 0.1;
+
+    /** Settled within a tenth of the allowed deviation. */
+    public LoadStep(double fromA, double toA, double slewAPerS, double allowedDeviationV, Citation citation) {
+        this(fromA, toA, slewAPerS, allowedDeviationV, citation, null);
+    }
+
+    /** As stated, or the usual one. */
+    public double settledWithinV() {
+        return settleBandV == null ? USUAL_BAND * allowedDeviationV : settleBandV;
+    }
 }

@@ -6,6 +6,8 @@ public enum Requirement {
     RIPPLE("ripple", "Ripple"),
     QUIET_BAND("quiet-band", "Quiet band"),
     DAMPING("damping", "Damping"),
+    PHASE_MARGIN("phase-margin", "Phase margin"),
+    GAIN_MARGIN("gain-margin", "Gain margin"),
     BULK_CHARGE("bulk-charge", "Bulk charge"),
     DEVIATION("deviation", "Deviation"),
     WINDOW("window", "Window"),

@@ -64,6 +64,22 @@ class DynamicFigureTest {
         assertThat(alone.shown()).isGreaterThan(figure(evaluation, "Undershoot").shown() * 0.8);
     }
 
+    /** A band as wide as the deviation is never left; the narrower it is the longer it takes. */
+    @Test
+    void theTimeToSettleGoesWithTheBand() {
+        LoadStep asked = Rails.everything().loadStep();
+        double[] bandsV = {0.2, 0.02, 0.001};
+        double last = -1;
+        for (double bandV : bandsV) {
+            LoadStep step = new LoadStep(asked.fromA(), asked.toA(), asked.slewAPerS(), asked.allowedDeviationV(), null, bandV);
+            DynamicFigure settled = figure(Evaluation.evaluate(Rails.sound().withRail(Rails.with(Rails.everything(), step))), "Settled after");
+            assertThat(settled.shown()).isGreaterThan(last);
+            assertThat(settled.worst()).isGreaterThanOrEqualTo(settled.shown());
+            last = settled.shown();
+        }
+        assertThat(asked.settledWithinV()).isCloseTo(0.01, within(1e-12));
+    }
+
     @Test
     void thePeakOfTheClosedLoopIsTheWorstOverTheCornersAndAtLeastTheShownOne() {
         DynamicFigure peak = figure(Evaluation.evaluate(Rails.sound()), "Peak of the output impedance, loop closed");

@@ -13,6 +13,7 @@ import org.stillrail.electrical.curve.Complex;
 import org.stillrail.electrical.requirement.ControlFigures;
 import org.stillrail.electrical.requirement.EsrWindow;
 import org.stillrail.electrical.requirement.InputRange;
+import org.stillrail.electrical.requirement.LoopMarginLimits;
 import org.stillrail.electrical.requirement.Outcome;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Requirement;
@@ -134,6 +135,46 @@ class LoopVerdictsTest {
         Evaluation given = Evaluation.evaluate(sound().withRail(Rails.with(oneInput(), Rails.converter(control))));
         assertThat(given.loop().crossoverHz()).isCloseTo(CROSSOVER_HZ, within(1.0));
         assertThat(given.loop().phaseMarginDeg()).isCloseTo(Evaluation.evaluate(sound()).loop().phaseMarginDeg(), within(1e-6));
+    }
+
+    private static RailFigures asking(Double phaseDeg, Double gainDb) {
+        RailFigures rail = oneInput();
+        return new RailFigures(rail.nominalVoltageV(), rail.nominalCurrentA(), rail.input(), rail.converter(), rail.ripple(), rail.window(), rail.loadStep(),
+                rail.esrWindow(), rail.ambient(), rail.life(), rail.space(), rail.startUp(), rail.bleed(),
+                new LoopMarginLimits(phaseDeg, gainDb, Rails.CITATION));
+    }
+
+    private static Verdict asked(Requirement requirement, Double phaseDeg, Double gainDb) {
+        return Evaluation.evaluate(sound().withRail(asking(phaseDeg, gainDb))).verdict(requirement);
+    }
+
+    @Test
+    void marginsAreJudgedWhereTheRailAsksForThem() {
+        double leastDeg = Rails.verdicts(sound()).figures().stream().mapToDouble(each -> each.loop().value().phaseMarginDeg()).min().orElseThrow();
+        Verdict met = asked(Requirement.PHASE_MARGIN, leastDeg - 0.01, null);
+        assertThat(met.outcome()).isEqualTo(Outcome.MET);
+        assertThat(met.value()).isCloseTo(leastDeg, within(1e-9));
+        assertThat(asked(Requirement.PHASE_MARGIN, leastDeg + 0.01, null).outcome()).isEqualTo(Outcome.NOT_MET);
+        double leastDb = Rails.verdicts(sound()).figures().stream().mapToDouble(each -> each.loop().value().gainMarginDb()).min().orElseThrow();
+        assertThat(asked(Requirement.GAIN_MARGIN, null, leastDb - 0.01).outcome()).isEqualTo(Outcome.MET);
+        Verdict missed = asked(Requirement.GAIN_MARGIN, null, leastDb + 0.01);
+        assertThat(missed.outcome()).isEqualTo(Outcome.NOT_MET);
+        assertThat(missed.citation()).isEqualTo(Rails.CITATION);
+        assertThat(asked(Requirement.GAIN_MARGIN, 45.0, null).outcome()).isEqualTo(Outcome.NOT_ASKED);
+        assertThat(Evaluation.evaluate(sound()).verdict(Requirement.PHASE_MARGIN).outcome()).isEqualTo(Outcome.NOT_ASKED);
+    }
+
+    @Test
+    void anUnstableLoopHasNoMargin() {
+        ControlFigures control = new ControlFigures(ControlFigures.Kind.VOLTAGE_MODE, 1.0, null, null, null, 1e7, List.of(), List.of(), null, null);
+        RailFigures asking = asking(45.0, 8.0);
+        RailFigures unstable = new RailFigures(asking.nominalVoltageV(), asking.nominalCurrentA(), asking.input(), Rails.converter(control), asking.ripple(),
+                asking.window(), asking.loadStep(), asking.esrWindow(), asking.ambient(), asking.life(), asking.space(), null, null, asking.margins());
+        for (Requirement requirement : List.of(Requirement.PHASE_MARGIN, Requirement.GAIN_MARGIN)) {
+            Verdict verdict = Evaluation.evaluate(sound().withRail(unstable)).verdict(requirement);
+            assertThat(verdict.outcome()).isEqualTo(Outcome.NOT_MET);
+            assertThat(verdict.sentence()).contains("unstable");
+        }
     }
 
     @Test
