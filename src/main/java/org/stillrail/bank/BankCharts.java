@@ -83,7 +83,7 @@ final class BankCharts {
                 Axis.linear("|I branch / I total|", "%"), series, marks(), bands()).at(atLoad() == null ? null : "drawn at the load");
     }
 
-    /** Null where the converter's current is not modelled. */
+    /** Null for a flyback of unknown turns. */
     ChartData ripple() {
         Ripple ripple = evaluation.ripple();
         if (ripple == null) {

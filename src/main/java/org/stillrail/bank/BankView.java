@@ -19,6 +19,7 @@ import org.stillrail.web.Quantity;
 /**
  * What a bank page says, in words and in the JSON of its pictures. A picture that the rail asks nothing for is null.
  *
+ * @param rippleTable null with the pictures only, and where the ripple is not modelled
  * @param stress      null with the pictures only
  * @param corners     names of the corners that the verdicts look at
  * @param shownCorner the one that the pictures are of
@@ -32,6 +33,7 @@ record BankView(
         EvidenceLine evidence,
         List<VerdictLine> verdicts,
         List<RemedyLine> remedies,
+        RippleTable rippleTable,
         StressView stress,
         List<ReadingLine> readings,
         List<DynamicLine> dynamics,
@@ -71,7 +73,7 @@ record BankView(
                 asked ? claim.sentence() : words.whatItDoes(),
                 words.reasons(),
                 new EvidenceLine(weakest.sentence(), weakest.branch()),
-                VerdictLine.of(evaluation), RemedyLine.of(evaluation), StressView.of(evaluation),
+                VerdictLine.of(evaluation), RemedyLine.of(evaluation), RippleTable.of(evaluation), StressView.of(evaluation),
                 readings(evaluation), DynamicLine.of(evaluation), effects(evaluation), branches(evaluation), evaluation.warnings(),
                 evaluation.corners().stream().map(Corner::name).toList(), evaluation.shown().name(), Pictures.of(evaluation, neighbour));
     }

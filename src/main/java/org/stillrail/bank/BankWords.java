@@ -54,7 +54,7 @@ final class BankWords {
     String whatItDoes() {
         KeyFrequencies f = evaluation.frequencies();
         if (evaluation.ripple() == null) {
-            return "The ripple of this kind of converter is not modelled.";
+            return "The ripple is not modelled: the rail does not state the turns ratio of its flyback.";
         }
         boolean two = evaluation.rippleAtConverter() != null;
         return "Ripple " + (two ? "at the load " : "") + "is " + Quantity.format(evaluation.ripple().peakToPeakV(), "V", 3) + " peak to peak"

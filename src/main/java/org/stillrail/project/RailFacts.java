@@ -9,6 +9,7 @@ import org.stillrail.electrical.requirement.Citation;
 import org.stillrail.electrical.requirement.ControlFigures;
 import org.stillrail.electrical.requirement.ConverterFigures;
 import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.web.Quantity;
 
 /** What a rail asks, line by line, for its page. */
@@ -87,11 +88,13 @@ public final class RailFacts {
     }
 
     private void converter(ConverterFigures converter) {
-        add("Converter", converter.topology().label() + ", " + (converter.phases() == 1 ? "one phase" : converter.phases() + " phases") + " of "
+        add("Converter", converter.topology().label() + (converter.turnsRatio() == null ? "" : " of " + q(converter.turnsRatio(), "") + " to 1 turns") + ", " + (converter.phases() == 1 ? "one phase" : converter.phases() + " phases") + " of "
                 + q(converter.inductanceH(), "H") + " ±" + q(converter.inductanceTolerancePercent(), "%") + " and "
                 + q(converter.resistanceOhm(), "ohm") + ", switching at " + q(converter.switchingHz(), "Hz") + " ±"
                 + q(converter.switchingTolerancePercent(), "%")
-                + (converter.currentLimitA() == null ? "" : ", current limit " + q(converter.currentLimitA(), "A")), null);
+                + (converter.currentLimitA() == null ? "" : ", current limit " + q(converter.currentLimitA(), "A"))
+                + (converter.topology() == Topology.BUCK ? "" : ", edges of the rectifier's current " + q(converter.edgeOrUsualS(), "s")
+                        + (converter.edgeS() == null ? " (not stated, usual)" : "")), null);
         ControlFigures control = converter.control();
         if (control != null) {
             String mode = control.kind() == ControlFigures.Kind.VOLTAGE_MODE

@@ -53,6 +53,9 @@ final class RailForm {
         if (voltageV != null && input != null && converter != null && converter.topology() == Topology.BUCK && input.minimumV() <= voltageV) {
             form.errors().add("inputMinimum", "A buck needs more input than its output of " + Quantity.format(voltageV, "V"));
         }
+        if (voltageV != null && input != null && converter != null && converter.topology() == Topology.BOOST && input.maximumV() >= voltageV) {
+            form.errors().add("inputMaximum", "A boost needs less input than its output of " + Quantity.format(voltageV, "V"));
+        }
         if (!form.errors().none()) {
             return null;
         }
@@ -70,12 +73,14 @@ final class RailForm {
         Double switchingHz = form.positive("switching", "Switching frequency", "Hz", true);
         Double switchingTolerance = form.notNegative("switchingTolerance", "Switching frequency tolerance", "%", false);
         Double limitA = form.positive("currentLimit", "Current limit", "A", false);
+        Double turns = topology == Topology.FLYBACK ? form.positive("turnsRatio", "Primary to one secondary turn", "", true) : null;
+        Double edgeS = topology == Topology.BUCK ? null : form.positive("edge", "Edge of the rectifier current", "s", false);
         ControlFigures control = readControl(form);
         if (topology == null || inductanceH == null || resistanceOhm == null || phases == null || switchingHz == null || control == null) {
             return null;
         }
         return new ConverterFigures(topology, inductanceH, or(inductanceTolerance, 0), resistanceOhm, phases, switchingHz,
-                or(switchingTolerance, 0), control, limitA);
+                or(switchingTolerance, 0), control, limitA, turns, edgeS);
     }
 
     private static ControlFigures readControl(Form form) {
@@ -330,7 +335,9 @@ final class RailForm {
                 .with("phases", Integer.toString(converter.phases()))
                 .with("switching", Quantity.entry(converter.switchingHz(), "Hz"))
                 .with("switchingTolerance", Quantity.entry(converter.switchingTolerancePercent(), "%"))
-                .with("currentLimit", Quantity.entry(converter.currentLimitA(), "A"));
+                .with("currentLimit", Quantity.entry(converter.currentLimitA(), "A"))
+                .with("turnsRatio", Quantity.entry(converter.turnsRatio()))
+                .with("edge", Quantity.entry(converter.edgeS(), "s"));
         if (control != null) {
             form.with("control", control.kind().name())
                     .with("ramp", Quantity.entry(control.rampV(), "V"))

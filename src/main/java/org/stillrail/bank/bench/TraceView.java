@@ -94,7 +94,7 @@ record TraceView(BenchRecord record, List<String> words, List<Titled> charts, St
         double[] centred = added(trace.voltageV(), -Arrays.stream(trace.voltageV()).average().orElse(0));
         words.add("Measured through " + Quantity.format(trace.bandwidthHz(), "Hz", 3) + ": " + peakToPeak(trace.voltageV()) + " peak to peak over the whole trace.");
         if (evaluation.ripple() == null) {
-            words.add("There is no prediction of the ripple: this converter's current is not modelled.");
+            words.add("There is no prediction of the ripple: the rail does not state the turns ratio of its flyback.");
             series.add(measured(trace.timeS(), centred));
         } else {
             double period = evaluation.ripple().voltage().periodS();

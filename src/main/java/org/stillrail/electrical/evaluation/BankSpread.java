@@ -60,7 +60,7 @@ public record BankSpread(
         if (!current.answered()) {
             unknown.add("The ripple is not known: " + current.refusal() + ".");
         } else if (current.value() == null) {
-            unknown.add("The ripple of a " + input.rail().converter().topology().label() + " converter is not modelled.");
+            unknown.add("The ripple is not modelled: " + Words.WITHOUT_TURNS + ".");
         }
         RandomBank bank = bank(input, question, surroundings, current.value(), frequencies);
         List<LimitSpread> asked = limits(input, surroundings.bank(), current.value(), frequencies);

@@ -14,7 +14,7 @@ final class Continuity {
     private Continuity() {
     }
 
-    /** A warning where the lightest load is too light at some corner; empty for a converter whose current is not modelled. */
+    /** A warning where the lightest load is too light at some corner; empty for a flyback of unknown turns. */
     static Optional<String> warning(RailFigures rail, List<Corner> corners) {
         double load = lightestA(rail);
         Corner worst = null;

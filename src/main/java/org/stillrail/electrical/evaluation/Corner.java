@@ -11,6 +11,7 @@ import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.ripple.BoostCurrent;
 import org.stillrail.electrical.ripple.BuckCurrent;
 import org.stillrail.electrical.ripple.ConverterCurrent;
+import org.stillrail.electrical.ripple.FlybackCurrent;
 import org.stillrail.electrical.ripple.InvertingCurrent;
 import org.stillrail.electrical.spread.Axis;
 import org.stillrail.electrical.spread.BranchCorner;
@@ -34,8 +35,6 @@ public record Corner(String name, SpreadCorner conditions, List<BranchInput> bra
         parts = List.copyOf(parts);
     }
 
-    /** Length of the edges of a rectifier's current, which rails do not state. Common practice, no source. */
-    static final double EDGE_S = 20e-9;
     private static final String NOMINAL = "nominal";
 
     /** The nominal corner first, then those that differ from it. */
@@ -119,22 +118,29 @@ public record Corner(String name, SpreadCorner conditions, List<BranchInput> bra
     }
 
     /**
-     * The current into the output node, null for a flyback, whose turns the rail does not state.
+     * The current into the output node, null for a flyback of unknown turns.
      *
      * @throws IllegalArgumentException where the converter cannot make the output from this input
      */
     ConverterCurrent current(RailFigures rail) {
+        return current(rail, conditions.inputV());
+    }
+
+    /** The same from another input, all else as it is here. */
+    ConverterCurrent current(RailFigures rail, double inputV) {
         ConverterFigures converter = rail.converter();
-        double inputV = conditions.inputV();
         double outputV = conditions.outputV();
         double inductanceH = inductanceH(converter);
         double switchingHz = switchingHz(converter);
+        double edgeS = converter.edgeOrUsualS();
+        double loadA = rail.nominalCurrentA();
         return switch (converter.topology()) {
             case BUCK -> new BuckCurrent(inputV, outputV, inductanceH, switchingHz, converter.phases());
-            case BOOST -> new BoostCurrent(inputV, outputV, inductanceH, switchingHz, converter.phases(), rail.nominalCurrentA(), EDGE_S);
-            case INVERTING_BUCK_BOOST -> new InvertingCurrent(inputV, outputV, inductanceH, switchingHz, converter.phases(),
-                    rail.nominalCurrentA(), EDGE_S);
-            case FLYBACK -> null;
+            case BOOST -> new BoostCurrent(inputV, outputV, inductanceH, switchingHz, converter.phases(), loadA, edgeS);
+            case INVERTING_BUCK_BOOST -> new InvertingCurrent(inputV, outputV, inductanceH, switchingHz, converter.phases(), loadA,
+                    edgeS);
+            case FLYBACK -> converter.turnsRatio() == null ? null : new FlybackCurrent(inputV, outputV, inductanceH, converter.turnsRatio(),
+                    switchingHz, converter.phases(), loadA, edgeS);
         };
     }
 

@@ -16,15 +16,15 @@ import org.stillrail.electrical.stress.PartStress;
  * What the verdicts need to know of a bank at one corner. A part that the rail does not ask for, or that the converter's
  * kind does not allow, is null.
  *
- * @param ripplePeakToPeakV at the load; null for a converter whose current is not modelled
+ * @param ripplePeakToPeakV at the load; null for a flyback of unknown turns
  * @param rippleAtConverterV peak to peak at the converter's node; null at one node, and where it is not known
  * @param quiet             empty where no ripple limit is set
  * @param loop              null without a control
  * @param steps             through the fits of the branches, or as screened; null without a control or a load step
  * @param need              null without a load step
  * @param screened          the same steps through coarse fits, to see which corners matter
- * @param stress            of one part of each branch, null for figures typed in; the whole is null for a converter whose current
- *                          is not modelled, and where a {@link Probe} does not want it
+ * @param stress            of one part of each branch, null for figures typed in; the whole is null for a flyback of unknown turns,
+ *                          and where a {@link Probe} does not want it
  */
 record CornerFigures(
         Corner corner, Bank bank, Tried<Double> ripplePeakToPeakV, List<QuietHarmonic> quiet, Tried<LoopBand> loop, Tried<StepPair> steps,

@@ -29,7 +29,7 @@ final class CornerStress {
      * In the bank's order; null for figures that were typed in, of which no technology is known.
      *
      * @param bank of {@code corner}, or with another count
-     * @return null for a converter whose current is not modelled
+     * @return null for a flyback of unknown turns
      */
     static Tried<List<PartStress>> of(EvaluationInput input, Corner corner, Bank bank) {
         RailFigures rail = input.rail();

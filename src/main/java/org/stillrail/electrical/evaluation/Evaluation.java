@@ -29,8 +29,10 @@ import org.stillrail.electrical.ripple.Ripple;
  * @param extrema      of |Z| on the grid of the charts
  * @param atCrossover  the bank at the crossover
  * @param atSwitching  the bank at the switching frequency
- * @param ripple       at the load under the converter's current at that corner; null for a flyback, whose current is not modelled
+ * @param ripple       at the load under the converter's current at that corner; null for a flyback of unknown turns
  * @param rippleAtConverter at the converter's node; null likewise, and at one node
+ * @param rippleOverInput the ripple at the load from each of the rail's inputs at the shown corner; empty with the pictures only, and for a
+ *                     flyback of unknown turns
  * @param quiet        the harmonics against the quiet band's mask; empty where no ripple limit is set
  * @param loop         on the grid of the charts; null where the rail has no control, it is not
  *                     modelled, or it was refused (then the verdicts say why)
@@ -60,6 +62,7 @@ public record Evaluation(
         Reading atSwitching,
         Ripple ripple,
         Ripple rippleAtConverter,
+        List<RippleAtInput> rippleOverInput,
         List<QuietHarmonic> quiet,
         LoopResult loop,
         StepPair steps,
@@ -158,7 +161,8 @@ public record Evaluation(
         List<Remedy> remedies = picturesOnly ? List.of() : Remedy.of(judged);
         List<Verdict> verdicts = judged.verdicts().stream().map(verdict -> Remedy.advise(verdict, remedies)).toList();
         return new Evaluation(input, corners, shown, frequencies, curves, fromConverter, extrema, CarrierRibbon.of(bank, curves, extrema),
-                reading(bank, frequencies.crossoverHz()), reading(bank, frequencies.switchingHz()), ripple, rippleAtConverter, figures.quiet(),
+                reading(bank, frequencies.crossoverHz()), reading(bank, frequencies.switchingHz()), ripple, rippleAtConverter,
+                picturesOnly ? List.of() : RippleAtInput.of(rail, shown), figures.quiet(),
                 dynamics.loop(), dynamics.steps(), dynamics.stepsAlone(),
                 pattern == null ? null : pattern.value(),
                 picturesOnly ? List.of() : DynamicFigure.of(rail, input.branches(), figures, judged.figures(), dynamics.stepsAlone(),
@@ -184,8 +188,9 @@ public record Evaluation(
         List<String> warnings = new ArrayList<>();
         Continuity.warning(rail, corners).ifPresent(warnings::add);
         if (rail.converter().topology() != Topology.BUCK) {
-            warnings.add("The edges of the rectifier's current are taken as " + Words.quantity(Corner.EDGE_S, "s")
-                    + " long; the spike across the bank's inductance goes with the reciprocal of that.");
+            Double statedS = rail.converter().edgeS();
+            warnings.add("The edges of the rectifier's current are " + (statedS == null ? "taken as " : "stated as ")
+                    + Words.quantity(rail.converter().edgeOrUsualS(), "s") + " long; the spike across the bank's inductance goes with the reciprocal of that.");
         }
         return warnings;
     }

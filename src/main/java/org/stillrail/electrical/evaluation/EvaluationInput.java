@@ -21,6 +21,8 @@ public record EvaluationInput(int methodVersion, RailFigures rail, List<BranchIn
      * 2: parts warm by their own losses; the voltage verdict counts the accuracy of the reference; reverse voltage, ripple current, temperature,
      * life and start-up have verdicts; the load step goes through the fits of the parts. An input that was frozen before holds no ratings, so recomputed it differs by the new verdicts, most of
      * them unknown, and by what warmth changes; its record and its outcome stay as they were signed.
+     * 3: boost and inverting converters meet their most ripple current from the lowest input, no longer from the highest; a flyback is modelled
+     * where its turns are stated.
      */
     public static final int METHOD_VERSION = 3;
 

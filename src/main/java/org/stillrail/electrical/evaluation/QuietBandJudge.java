@@ -29,7 +29,7 @@ final class QuietBandJudge implements Judge {
         }
         String corner = figures.corner().name();
         if (figures.ripplePeakToPeakV() == null) {
-            return form.notModelled("The current of a " + rail.converter().topology().label() + " converter is not modelled.");
+            return form.notModelled("The converter's current is not modelled: " + Words.WITHOUT_TURNS + ".");
         }
         if (!figures.ripplePeakToPeakV().answered()) {
             return form.unknown(null, corner, figures.ripplePeakToPeakV().refusal());

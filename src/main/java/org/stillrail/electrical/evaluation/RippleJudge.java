@@ -30,7 +30,7 @@ final class RippleJudge implements Judge {
         double limit = rail.ripple().peakToPeakV();
         String corner = figures.corner().name();
         if (figures.ripplePeakToPeakV() == null) {
-            return form.notModelled("The ripple of a " + rail.converter().topology().label() + " converter is not modelled.");
+            return form.notModelled("The ripple is not modelled: " + Words.WITHOUT_TURNS + ".");
         }
         if (!figures.ripplePeakToPeakV().answered()) {
             return form.unknown(limit, corner, figures.ripplePeakToPeakV().refusal());

@@ -38,7 +38,7 @@ abstract class StressJudge implements BranchJudge {
             return form.notAsked(notAsked());
         }
         if (figures.stress() == null) {
-            return form.notModelled("The ripple current of a " + rail.converter().topology().label() + " converter is not modelled.");
+            return form.notModelled("The ripple current is not modelled: " + Words.WITHOUT_TURNS + ".");
         }
         String corner = figures.corner().name();
         if (!figures.stress().answered()) {

@@ -58,7 +58,7 @@ final class VoltageRatingJudge implements BranchJudge {
             return verdict;
         }
         return figures.ripplePeakToPeakV() == null
-                ? form.unknown(verdict.limit(), corner, "The ripple of this kind of converter is not modelled, so the peak voltage is not known")
+                ? form.unknown(verdict.limit(), corner, "The peak voltage is not known, since " + Words.WITHOUT_TURNS)
                 : form.unknown(verdict.limit(), corner, figures.ripplePeakToPeakV().refusal());
     }
 

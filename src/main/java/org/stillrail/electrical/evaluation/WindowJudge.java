@@ -28,8 +28,11 @@ final class WindowJudge implements Judge {
         if (rail.window() == null) {
             return form.notAsked();
         }
-        if (figures.ripplePeakToPeakV() == null || rail.loadStep() != null && rail.converter().topology() != Topology.BUCK) {
-            return form.notModelled("Ripple or load step of a " + rail.converter().topology().label() + " converter is not modelled.");
+        if (rail.loadStep() != null && rail.converter().topology() != Topology.BUCK) {
+            return form.notModelled("The load step of a " + rail.converter().topology().label() + " converter is not modelled.");
+        }
+        if (figures.ripplePeakToPeakV() == null) {
+            return form.notModelled("The ripple is not modelled: " + Words.WITHOUT_TURNS + ".");
         }
         double narrower = Math.min(rail.window().plusV(), rail.window().minusV());
         String corner = figures.corner().name();
@@ -57,7 +60,7 @@ final class WindowJudge implements Judge {
     /** Refused where the step or the ripple is asked for but not known. */
     static Tried<WindowShares> shares(RailFigures rail, CornerFigures figures) {
         if (figures.ripplePeakToPeakV() == null) {
-            return Tried.refused("The ripple is not modelled");
+            return Tried.refused("The ripple is not modelled: " + Words.WITHOUT_TURNS);
         }
         if (!figures.ripplePeakToPeakV().answered()) {
             return Tried.refused(figures.ripplePeakToPeakV().refusal());

@@ -7,6 +7,9 @@ import java.math.RoundingMode;
 /** Numbers within sentences: three digits and an engineering prefix. */
 final class Words {
 
+    /** Why the current of a flyback is not known, as the end of a sentence. */
+    static final String WITHOUT_TURNS = "the rail does not state the turns ratio of its flyback";
+
     private static final String[] PREFIXES = {"p", "n", "µ", "m", "", "k", "M", "G"};
     private static final int NO_PREFIX = 4;
     private static final int USUAL_DIGITS = 3;

@@ -9,8 +9,28 @@ package org.stillrail.electrical.requirement;
  * @param switchingHz               of each phase
  * @param control                   null where only the ripple is asked about
  * @param currentLimitA             of all phases together, or null
+ * @param turnsRatio                primary turns to one secondary turn of a flyback, whose inductance is the magnetising one seen from the
+ *                                  primary; null elsewhere, and where nobody knows
+ * @param edgeS                     time that the current takes to pass from switch to rectifier and back; null for {@link #USUAL_EDGE_S}.
+ *                                  Of no account for a buck, whose inductor stands between
  */
 public record ConverterFigures(
         Topology topology, double inductanceH, double inductanceTolerancePercent, double resistanceOhm, int phases, double switchingHz,
-        double switchingTolerancePercent, ControlFigures control, Double currentLimitA) {
+        double switchingTolerancePercent, ControlFigures control, Double currentLimitA, Double turnsRatio, Double edgeS) {
+
+    /** What stands in for an edge that a rail does not state. Common practice, no source. */
+    public static final double USUAL_EDGE_S = 20e-9;
+
+    /** A converter without turns and with the usual edges. */
+    public ConverterFigures(
+            Topology topology, double inductanceH, double inductanceTolerancePercent, double resistanceOhm, int phases, double switchingHz,
+            double switchingTolerancePercent, ControlFigures control, Double currentLimitA) {
+        this(topology, inductanceH, inductanceTolerancePercent, resistanceOhm, phases, switchingHz, switchingTolerancePercent, control,
+                currentLimitA, null, null);
+    }
+
+    /** @return the stated edge or the usual one, in s */
+    public double edgeOrUsualS() {
+        return edgeS == null ? USUAL_EDGE_S : edgeS;
+    }
 }

@@ -32,7 +32,7 @@ public record Corners(List<SpreadCorner> corners, boolean leastEsrKnown, List<St
             throw new IllegalArgumentException("branches must be 1 to " + MOST_BRANCHES + ", not " + branches.size());
         }
         List<SpreadCorner> corners = new ArrayList<>();
-        for (Conditions conditions : all(branches)) {
+        for (Conditions conditions : all(rail, branches)) {
             SpreadCorner corner = conditions.corner(rail, branches);
             if (corners.stream().noneMatch(corner::sameConditions)) {
                 corners.add(corner);
@@ -59,12 +59,12 @@ public record Corners(List<SpreadCorner> corners, boolean leastEsrKnown, List<St
                 corner.ambientC());
     }
 
-    private static List<Conditions> all(List<BranchSpread> branches) {
+    private static List<Conditions> all(RailSpread rail, List<BranchSpread> branches) {
         List<Conditions> all = new ArrayList<>();
         all.add(Conditions.nominal("nominal"));
         oneAtATime(all);
         warmthAndAge(all);
-        together(all);
+        together(all, rail);
         if (branches.size() > 1) {
             branchByBranch(all, branches);
         }
@@ -113,14 +113,14 @@ public record Corners(List<SpreadCorner> corners, boolean leastEsrKnown, List<St
         all.add(coldAndNew(", capacitances high").allCapacitances(Axis.HIGH));
     }
 
-    private static Conditions mostRipple(Conditions of) {
-        return of.allCapacitances(Axis.LOW).input(Axis.HIGH).inductance(Axis.LOW).switching(Axis.LOW);
+    private static Conditions mostRipple(Conditions of, RailSpread rail) {
+        return of.allCapacitances(Axis.LOW).input(rail.mostRippleInput()).inductance(Axis.LOW).switching(Axis.LOW);
     }
 
-    private static void together(List<Conditions> all) {
-        all.add(mostRipple(hotAndOld(", most ripple current")));
-        all.add(mostRipple(coldAndOld(", most ripple current")));
-        all.add(mostRipple(hotAndNew(", most ripple current")));
+    private static void together(List<Conditions> all, RailSpread rail) {
+        all.add(mostRipple(hotAndOld(", most ripple current"), rail));
+        all.add(mostRipple(coldAndOld(", most ripple current"), rail));
+        all.add(mostRipple(hotAndNew(", most ripple current"), rail));
         all.add(hotAndNew(", slowest inductor").allCapacitances(Axis.LOW).input(Axis.LOW).inductance(Axis.HIGH));
         all.add(coldAndOld(", slowest inductor").allCapacitances(Axis.LOW).input(Axis.LOW).inductance(Axis.HIGH));
         all.add(coldAndOld(", slowest loop").allCapacitances(Axis.HIGH).input(Axis.LOW).inductance(Axis.HIGH).switching(Axis.LOW));

@@ -6,6 +6,7 @@ import org.stillrail.electrical.requirement.Ambient;
 import org.stillrail.electrical.requirement.ConverterFigures;
 import org.stillrail.electrical.requirement.InputRange;
 import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.electrical.requirement.Topology;
 
 /**
  * How far the conditions of a rail may be from nominal. Shares are plus and minus.
@@ -16,11 +17,12 @@ import org.stillrail.electrical.requirement.RailFigures;
  * @param inductanceShare     tolerance of the inductor
  * @param saturationShare     inductance left at peak current, above 0, at most 1; 1 where it is not known
  * @param switchingShare      tolerance of the switching frequency
+ * @param mostRippleInput     from which the converter makes the most ripple current
  * @param ambientMinimumC     with nominal and maximum; all equal where only one is known
  */
 public record RailSpread(
         double nominalV, double referenceShare, double inputMinimumV, double inputNominalV, double inputMaximumV, double inductanceShare,
-        double saturationShare, double switchingShare, double ambientMinimumC, double ambientNominalC, double ambientMaximumC) {
+        double saturationShare, double switchingShare, Axis mostRippleInput, double ambientMinimumC, double ambientNominalC, double ambientMaximumC) {
 
     public RailSpread {
         Require.finite("nominalV", nominalV);
@@ -36,7 +38,8 @@ public record RailSpread(
     }
 
     /**
-     * What a rail says of itself. Without a window its output voltage is exact, without an ambient it stands at 25 degC.
+     * What a rail says of itself. The inductor of a buck ripples most from the highest input; a rectifier conducts the shorter, and so the
+     * more, the lower the input is. Without a window its output voltage is exact, without an ambient it stands at 25 degC.
      *
      * @param saturationShare inductance left at peak current; null where nobody knows
      */
@@ -48,7 +51,7 @@ public record RailSpread(
         Ambient ambient = rail.ambient() == null ? new Ambient(warmthC, warmthC, warmthC, null) : rail.ambient();
         return new RailSpread(rail.nominalVoltageV(), accuracy, input.minimumV(), input.nominalV(), input.maximumV(),
                 converter.inductanceTolerancePercent() / 100, saturationShare == null ? 1 : saturationShare,
-                converter.switchingTolerancePercent() / 100, ambient.minimumC(), ambient.nominalC(), ambient.maximumC());
+                converter.switchingTolerancePercent() / 100, converter.topology() == Topology.BUCK ? Axis.HIGH : Axis.LOW, ambient.minimumC(), ambient.nominalC(), ambient.maximumC());
     }
 
     private static void share(String name, double value) {

@@ -164,11 +164,11 @@ class BankSpreadTest {
     }
 
     @Test
-    void aFlybackHasNoRippleAndAnEmptyBankIsRefused() {
+    void aFlybackOfUnknownTurnsHasNoRippleAndAnEmptyBankIsRefused() {
         RailFigures flyback = Rails.with(Rails.rippleOnly(0.03), Rails.converter(Topology.FLYBACK));
         BankSpread spread = BankSpread.of(Rails.input(flyback, bulk(0.5)), FEW, 1);
         assertThat(spread.result().figures()).noneMatch(figure -> figure.figure() == RandomFigure.RIPPLE);
-        assertThat(spread.unknown()).anyMatch(sentence -> sentence.startsWith("The ripple of a flyback converter is not modelled"));
+        assertThat(spread.unknown()).anyMatch(sentence -> sentence.startsWith("The ripple is not modelled: the rail does not state the turns ratio"));
         assertThat(spread.limits()).isEmpty();
         assertThatThrownBy(() -> BankSpread.of(Rails.input(Rails.rippleOnly(0.03)), FEW, 1)).isInstanceOf(EvaluationRefusedException.class)
                 .hasMessageContaining("at least one branch");

@@ -49,6 +49,11 @@ final class Rails {
         return new ConverterFigures(topology, 2.2e-6, 0, 0.01, 1, SWITCHING_HZ, 0, placed(40e3, 60), 15.0);
     }
 
+    /** Primary inductance of 60 uH, four primary turns to one secondary, 200 kHz. */
+    static ConverterFigures flyback(Double turnsRatio, Double edgeS) {
+        return new ConverterFigures(Topology.FLYBACK, 60e-6, 0, 0.05, 1, 200e3, 0, placed(5e3, 60), null, turnsRatio, edgeS);
+    }
+
     static Judgement verdicts(EvaluationInput input) {
         List<Judgement.Looked> looked = Fitting.of(input).stream().map(fitting -> new Judgement.Looked(fitting, Corner.of(fitting))).toList();
         return Judgement.of(input, looked, looked.get(0).corners().get(0));

@@ -191,7 +191,7 @@ class StepVerdictsTest {
     }
 
     @Test
-    void nothingOfAFlybackIsModelledButItsImpedance() {
+    void nothingOfAFlybackOfUnknownTurnsIsModelledButItsImpedance() {
         RailFigures rail = Rails.with(Rails.everything(), Rails.converter(Topology.FLYBACK));
         Evaluation evaluation = Evaluation.evaluate(Rails.sound().withRail(rail));
         for (Requirement requirement : List.of(Requirement.RIPPLE, Requirement.QUIET_BAND, Requirement.DAMPING, Requirement.WINDOW)) {

@@ -22,7 +22,7 @@ class ConverterCurrentTest {
 
     private static final BoostCurrent BOOST = new BoostCurrent(5, 12, 10e-6, 400e3, 1, 1, 15e-9);
     private static final InvertingCurrent INVERTING = new InvertingCurrent(12, 5, 10e-6, 400e3, 1, 1.5, 15e-9);
-    private static final FlybackCurrent FLYBACK = new FlybackCurrent(24, 5, 60e-6, 4, 200e3, 3, 40e-9);
+    private static final FlybackCurrent FLYBACK = new FlybackCurrent(24, 5, 60e-6, 4, 200e3, 1, 3, 40e-9);
 
     private static final Source RMS_TABLE =
             Source.fromMemory("R. W. Erickson, D. Maksimovic, Fundamentals of Power Electronics, appendix on rms values; recomputed by quadrature");
@@ -139,7 +139,7 @@ class ConverterCurrentTest {
         assertThatThrownBy(() -> new BoostCurrent(12, 5, 1e-6, 1e6, 1, 1, 1e-8)).hasMessageContaining("outputV");
         assertThatThrownBy(() -> new BoostCurrent(5, 12, 1e-6, 1e6, 1, 1, 5e-7)).hasMessageContaining("edgeS");
         assertThatThrownBy(() -> new BuckCurrent(12, 3.3, 1e-6, 1e6, 0)).hasMessageContaining("phases");
-        assertThatThrownBy(() -> new FlybackCurrent(24, 5, 0, 4, 2e5, 3, 4e-8)).hasMessageContaining("inductanceH");
+        assertThatThrownBy(() -> new FlybackCurrent(24, 5, 0, 4, 2e5, 1, 3, 4e-8)).hasMessageContaining("inductanceH");
     }
 
     @Test

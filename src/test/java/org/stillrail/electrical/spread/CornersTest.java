@@ -27,7 +27,7 @@ import org.stillrail.electrical.requirement.VoltageWindow;
 /** Figures by hand: 3.3 V within 1 %, 10 to 14 V in, inductor within 20 % and 30 % less at peak current, -20 to 70 degC. */
 class CornersTest {
 
-    private static final RailSpread RAIL = new RailSpread(3.3, 0.01, 10, 12, 14, 0.2, 0.7, 0.1, -20, 25, 70);
+    private static final RailSpread RAIL = new RailSpread(3.3, 0.01, 10, 12, 14, 0.2, 0.7, 0.1, Axis.HIGH, -20, 25, 70);
 
     private static List<BranchSpread> branches(int count) {
         return IntStream.range(0, count)
@@ -96,7 +96,7 @@ class CornersTest {
         int alone = Corners.of(RAIL, branches(1)).corners().size();
         assertThat(Corners.of(RAIL, branches(2)).corners()).hasSize(alone + 2);
         assertThat(Corners.of(RAIL, branches(3)).corners()).hasSize(alone + 6);
-        RailSpread still = new RailSpread(3.3, 0, 12, 12, 12, 0, 1, 0, 25, 25, 25);
+        RailSpread still = new RailSpread(3.3, 0, 12, 12, 12, 0, 1, 0, Axis.HIGH, 25, 25, 25);
         BranchSpread unknown = new BranchSpread("bulk", null, null, null, null, null);
         Corners few = Corners.of(still, List.of(unknown));
         assertThat(few.corners().size()).isLessThan(10);
@@ -117,8 +117,8 @@ class CornersTest {
         assertThatThrownBy(() -> Corners.of(RAIL, branches(17))).hasMessageContaining("1 to 16");
         assertThatThrownBy(() -> new BranchSpread("a", 0.1, -0.1, null, null, null)).hasMessageContaining("leastDeviation");
         assertThatThrownBy(() -> new BranchSpread("a", -0.1, null, null, null, null)).hasMessageContaining("belong together");
-        assertThatThrownBy(() -> new RailSpread(3.3, 0, 14, 12, 10, 0, 1, 0, 25, 25, 25)).hasMessageContaining("input");
-        assertThatThrownBy(() -> new RailSpread(3.3, 0, 12, 12, 12, 0, 1.1, 0, 25, 25, 25)).hasMessageContaining("saturationShare");
+        assertThatThrownBy(() -> new RailSpread(3.3, 0, 14, 12, 10, 0, 1, 0, Axis.HIGH, 25, 25, 25)).hasMessageContaining("input");
+        assertThatThrownBy(() -> new RailSpread(3.3, 0, 12, 12, 12, 0, 1.1, 0, Axis.HIGH, 25, 25, 25)).hasMessageContaining("saturationShare");
     }
 
     @Test
@@ -128,7 +128,7 @@ class CornersTest {
                 null, null, new Ambient(-20, 25, 70, null), null, null);
         assertThat(RailSpread.of(full, 0.7)).isEqualTo(RAIL);
         RailFigures bare = new RailFigures(3.3, 5, InputRange.fixed(12), buck, null, null, null, null, null, null, null);
-        assertThat(RailSpread.of(bare, null)).isEqualTo(new RailSpread(3.3, 0, 12, 12, 12, 0.2, 1, 0.1, 25, 25, 25));
+        assertThat(RailSpread.of(bare, null)).isEqualTo(new RailSpread(3.3, 0, 12, 12, 12, 0.2, 1, 0.1, Axis.HIGH, 25, 25, 25));
     }
 
     /** Hot and new with little ESR, C low: 10 uF less 20 % at a curve's 80 % for 3.3 V; half the ESR. */

@@ -1,0 +1,64 @@
+package org.stillrail.project;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.stillrail.electrical.requirement.ConverterFigures;
+import org.stillrail.electrical.requirement.Topology;
+import org.stillrail.web.Form;
+
+/** What a rail says of the rectifier of its converter. */
+class RailConverterFormTest {
+
+    private static Form form(Topology topology) {
+        return Form.empty().with("purpose", "Feeds the radio").with("nominalVoltage", "5").with("nominalCurrent", "3").with("inputMinimum", "18")
+                .with("inputNominal", "24").with("inputMaximum", "32").with("topology", topology.name()).with("phases", "1").with("inductance", "60u")
+                .with("resistance", "50m").with("switching", "200k").with("control", "VOLTAGE_MODE").with("ramp", "1").with("crossover", "5k")
+                .with("phaseMargin", "60").with("ambientMinimum", "0").with("ambientNominal", "25").with("ambientMaximum", "60");
+    }
+
+    @Test
+    void aFlybackStatesItsTurnsAndReadsBackTheSame() {
+        RailDocument read = RailForm.read(form(Topology.FLYBACK).with("turnsRatio", "4").with("edge", "40n"));
+        ConverterFigures converter = read.figures().converter();
+        assertThat(converter.turnsRatio()).isEqualTo(4);
+        assertThat(converter.edgeS()).isEqualTo(40e-9);
+        assertThat(RailForm.read(RailForm.fill(read))).isEqualTo(read);
+        assertThat(converterFact(read)).startsWith("flyback of 4 to 1 turns").contains("edges of the rectifier's current 40 ns");
+    }
+
+    @Test
+    void aFlybackWithoutTurnsIsRefusedByTheField() {
+        Form form = form(Topology.FLYBACK).with("edge", "0");
+        assertThat(RailForm.read(form)).isNull();
+        assertThat(form.errors().all()).containsOnlyKeys("turnsRatio", "edge");
+    }
+
+    @Test
+    void aBlankEdgeIsTheUsualOneAndSaidSo() {
+        RailDocument read = RailForm.read(form(Topology.FLYBACK).with("turnsRatio", "4"));
+        assertThat(read.figures().converter().edgeS()).isNull();
+        assertThat(converterFact(read)).contains("20 ns (not stated, usual)");
+    }
+
+    private static String converterFact(RailDocument rail) {
+        return RailFacts.of(rail.figures()).stream().filter(fact -> fact.name().equals("Converter")).findFirst().orElseThrow().value()
+                .replace('\u00a0', ' ');
+    }
+
+    /** A buck has neither, also where a preset's fields are left over. */
+    @Test
+    void aBuckKeepsNeither() {
+        ConverterFigures converter = RailForm.read(form(Topology.BUCK).with("turnsRatio", "4").with("edge", "40n")).figures().converter();
+        assertThat(converter.turnsRatio()).isNull();
+        assertThat(converter.edgeS()).isNull();
+    }
+
+    @Test
+    void aBoostNeedsLessInputThanOutput() {
+        Form form = form(Topology.BOOST).with("nominalVoltage", "32");
+        assertThat(RailForm.read(form)).isNull();
+        assertThat(form.errors().all()).containsOnlyKeys("inputMaximum");
+        assertThat(RailForm.read(form(Topology.BOOST).with("nominalVoltage", "32.1"))).isNotNull();
+    }
+}
