@@ -23,6 +23,7 @@ import org.stillrail.verification.Topic;
 /** Voltage rating, height, area and cost. */
 class PartVerdictsTest {
 
+    private static final Source MIL_STD_975M = Source.seenSecondHand("MIL-STD-975M (NASA), 1994, appendix A 3.1, in a public transcription");
     private static final SeriesRlc MODEL = new SeriesRlc(100e-6, 0.01, 2e-9);
 
     private static Verdict voltage(Technology technology, double ratedV, double highestC) {
@@ -43,8 +44,21 @@ class PartVerdictsTest {
         assertThat(rated * 0.9999 * 0.6).as("would be enough without the ripple").isGreaterThan(Rails.OUTPUT_V);
         assertThat(met.outcome()).isEqualTo(Outcome.MET);
         assertThat(met.value()).isCloseTo(peakV(), within(1e-6));
+        Check.that(Topic.STRESS, "Voltage verdict of a ceramic at 85 degC: limit over rated voltage").source(MIL_STD_975M).expected("", 0.6).absolute(1e-9)
+                .got(met.limit() / (rated * 1.0001));
         assertThat(notMet.outcome()).isEqualTo(Outcome.NOT_MET);
         assertThat(notMet.sentence()).contains("'under test'").contains("60 %");
+    }
+
+    /** A capacitance too large to make any ripple leaves a resistance, across which half the inductor's ripple stands at its peak. */
+    @Test
+    void theVoltageIsDirectVoltageAndPeakOfTheRipple() {
+        double rippleA = Rails.OUTPUT_V * (1 - Rails.OUTPUT_V / 12) / (2.2e-6 * Rails.SWITCHING_HZ);
+        Verdict verdict = Evaluation.evaluate(Rails.input(Rails.with(Rails.rippleOnly(0.5), new Ambient(0, 25, 60, Rails.CITATION)),
+                Rails.part("bulk", 1, Technology.FILM, 10, new SeriesRlc(1, 0.2, 0)))).verdict(Requirement.VOLTAGE_RATING);
+        Check.that(Topic.STRESS, "Voltage verdict: what counts is the direct voltage and the peak of the ripple, V + R dI / 2, 3.3 V and 0.2 ohm")
+                .source(Source.fromMemory("EEE-INST-002 (NASA/TP-2003-212242), section C1: derating is of the sum of direct and peak alternating voltage"))
+                .expected("V", Rails.OUTPUT_V + 0.2 * rippleA / 2).relative(1e-5).got(verdict.value());
     }
 
     /** DR-02: solid tantalum keeps 0.5 up to 70 degC and 0.4 at 90 degC. */
@@ -54,7 +68,7 @@ class PartVerdictsTest {
         assertThat(voltage(Technology.TANTALUM_MNO2, rated, 70).outcome()).isEqualTo(Outcome.MET);
         assertThat(voltage(Technology.TANTALUM_MNO2, rated, 90).outcome()).isEqualTo(Outcome.NOT_MET);
         Check.that(Topic.STRESS, "Voltage verdict of solid tantalum at 90 degC: limit over rated voltage")
-                .source(Source.seenSecondHand("MIL-STD-975M (NASA), 1994, appendix A 3.1, in a public transcription")).expected("", 0.4).absolute(1e-9)
+                .source(MIL_STD_975M).expected("", 0.4).absolute(1e-9)
                 .got(voltage(Technology.TANTALUM_MNO2, rated, 90).limit() / rated);
         assertThat(voltage(Technology.TANTALUM_MNO2, 1000, 120).outcome()).as("above the rule's last temperature").isEqualTo(Outcome.NOT_MET);
     }

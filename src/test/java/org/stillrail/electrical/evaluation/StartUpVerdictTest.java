@@ -7,13 +7,18 @@ import org.junit.jupiter.api.Test;
 import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.electrical.requirement.BleedResistor;
+import org.stillrail.electrical.requirement.ControlFigures;
 import org.stillrail.electrical.requirement.ConverterFigures;
+import org.stillrail.electrical.requirement.InputRange;
 import org.stillrail.electrical.requirement.Outcome;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.electrical.requirement.StartUpRamp;
 import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.requirement.Verdict;
+import org.stillrail.verification.Check;
+import org.stillrail.verification.Source;
+import org.stillrail.verification.Topic;
 
 /** Coming up, reversal and what is stored, with parts of a constant capacitance, whose figures are those of any textbook. */
 class StartUpVerdictTest {
@@ -21,6 +26,7 @@ class StartUpVerdictTest {
     private static final double C = 220e-6;
     private static final double HALF_RIPPLE_A = Rails.OUTPUT_V * (1 - Rails.OUTPUT_V / 12) / (2.2e-6 * Rails.SWITCHING_HZ) / 2;
     private static final double LIMIT_A = 15;
+    private static final Source TEXTBOOK = Source.fromMemory("I = C dV/dt, Q = C V, E = C V^2 / 2 and t = R C ln(V / Vsafe), any textbook");
 
     private static BranchInput bulk() {
         return Rails.part("bulk", 1, Technology.POLYMER_ALUMINIUM, 6.3, new SeriesRlc(C, 0.012, 3e-9));
@@ -38,6 +44,8 @@ class StartUpVerdictTest {
         Verdict over = startUp(shortest * 0.999, 2.0);
         assertThat(over.outcome()).isEqualTo(Outcome.NOT_MET);
         assertThat(over.value()).isCloseTo(LIMIT_A, withPercentage(0.2));
+        Check.that(Topic.STRESS, "Start-up verdict of 220 uF to 3.3 V in 1 ms beside 2 A of load: C V / t and load and half the inductor's ripple").source(TEXTBOOK)
+                .expected("A", C * Rails.OUTPUT_V / 1e-3 + 2 + HALF_RIPPLE_A).relative(1e-6).got(startUp(1e-3, 2.0).value());
         assertThat(over.citation()).isEqualTo(Rails.CITATION);
     }
 
@@ -87,9 +95,21 @@ class StartUpVerdictTest {
     void storedFiguresOfAConstantCapacitance() {
         RailFigures bled = Rails.with(Rails.rippleOnly(0.5), new BleedResistor(1000, null, Rails.CITATION));
         StoredCharge stored = Evaluation.evaluate(Rails.input(bled, bulk())).stress().stored();
-        assertThat(stored.chargeC()).isCloseTo(C * Rails.OUTPUT_V, withPercentage(1e-9));
-        assertThat(stored.energyJ()).isCloseTo(C * Rails.OUTPUT_V * Rails.OUTPUT_V / 2, withPercentage(1e-9));
-        assertThat(stored.bleed().timeS()).isCloseTo(1000 * C * Math.log(Rails.OUTPUT_V), withPercentage(1e-6));
+        Check.that(Topic.STRESS, "A bank of 220 uF on a rail of 3.3 V: stored charge C V").source(TEXTBOOK).expected("C", C * Rails.OUTPUT_V).relative(1e-9)
+                .got(stored.chargeC());
+        Check.that(Topic.STRESS, "A bank of 220 uF on a rail of 3.3 V: stored energy C V^2 / 2").source(TEXTBOOK)
+                .expected("J", C * Rails.OUTPUT_V * Rails.OUTPUT_V / 2).relative(1e-9).got(stored.energyJ());
+        Check.that(Topic.STRESS, "A bank of 220 uF on a rail of 3.3 V: bled through 1 kohm to 1 V, R C ln(V / 1 V)").source(TEXTBOOK)
+                .expected("s", 1000 * C * Math.log(Rails.OUTPUT_V)).relative(1e-8).got(stored.bleed().timeS());
+        Check.that(Topic.STRESS, "Voltage that counts as safe for a bank of 3.3 V").source(Source.commonPractice("1 V for rails of 50 V and below"))
+                .expected("V", 1).absolute(1e-12).got(stored.bleed().safe().volts());
+        BranchInput can = Rails.part("can", 1, Technology.WET_ALUMINIUM, 100, new SeriesRlc(C, 0.1, 10e-9));
+        RailFigures high = new RailFigures(60, 1, InputRange.fixed(80), Rails.converter((ControlFigures) null), null, null, null, null, null, null, null,
+                null, new BleedResistor(1000, null, Rails.CITATION));
+        StoredCharge above = Evaluation.evaluate(Rails.input(high, can)).stress().stored();
+        Check.that(Topic.STRESS, "Bank of 220 uF on a rail of 60 V, bled through 1 kohm: down to 50 V in R C ln(60 / 50)")
+                .source(Source.seenSecondHand("U.S. National Electrical Code 460.6: residual voltage of 50 V or less")).expected("s", 1000 * C * Math.log(1.2))
+                .relative(1e-8).got(above.bleed().timeS());
         assertThat(stored.bleed().notes()).last().asString().contains("qualified people");
     }
 }
