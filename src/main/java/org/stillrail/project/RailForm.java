@@ -73,7 +73,7 @@ final class RailForm {
         Double switchingHz = form.positive("switching", "Switching frequency", "Hz", true);
         Double switchingTolerance = form.notNegative("switchingTolerance", "Switching frequency tolerance", "%", false);
         Double limitA = form.positive("currentLimit", "Current limit", "A", false);
-        Double turns = topology == Topology.FLYBACK ? form.positive("turnsRatio", "Primary to one secondary turn", "", true) : null;
+        Double turns = topology == Topology.FLYBACK ? form.positive("turnsRatio", "Turns ratio", "", true) : null;
         Double edgeS = topology == Topology.BUCK ? null : form.positive("edge", "Edge of the rectifier current", "s", false);
         ControlFigures control = readControl(form);
         if (topology == null || inductanceH == null || resistanceOhm == null || phases == null || switchingHz == null || control == null) {

@@ -7,6 +7,7 @@ import org.stillrail.electrical.requirement.ExplainingSeries;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.electrical.requirement.Span;
+import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.requirement.Verdict;
 import org.stillrail.electrical.requirement.Verdict.Explanation;
 
@@ -43,7 +44,8 @@ final class RippleJudge implements Judge {
         String sentence = (figures.rippleAtConverterV() == null ? "Ripple is " : "Ripple at the load is ") + ripple + " peak to peak"
                 + atConverter(figures) + ", " + Words.quantity(limit, "V") + " allowed," + Corner.at(corner) + "; "
                 + carrier.name() + " carries most of the switching current.";
-        return form.judged(limit, value, corner, carrier.index(), sentence, explanation(z, carrier, across(figures, ripple), hz),
+        return form.judged(limit, value, corner, carrier.index(), sentence, rail.converter().topology() == Topology.BUCK ? explanation(z, carrier, across(figures, ripple), hz)
+                : ofRectifier(carrier, across(figures, ripple)),
                 new Span(hz, QuietHarmonic.ORDERS * hz));
     }
 
@@ -56,6 +58,14 @@ final class RippleJudge implements Judge {
     private static String across(CornerFigures figures, String ripple) {
         return figures.rippleAtConverterV() == null ? ripple + " across the bank"
                 : Words.quantity(figures.rippleAtConverterV(), "V") + " at the converter's node and " + ripple + " at the load, across the bank";
+    }
+
+    /** Its current starts and stops at once, so harmonics far above the first make much of the ripple, and Z at the first tells little. */
+    private Explanation ofRectifier(Carrier carrier, String across) {
+        return new Explanation(
+                "The rectifier's current, which starts and stops in " + Words.quantity(rail.converter().edgeOrUsualS(), "s") + ", makes " + across + ".",
+                carrier.name() + " carries " + Words.percent(carrier.share()) + " of the current at the switching frequency.",
+                "Less ESL, by shorter mounting or more parts side by side, lowers the spikes at the edges; less ESR and more capacitance lower the rest.");
     }
 
     private static Explanation explanation(ImpedancePoint z, Carrier carrier, String across, double hz) {

@@ -66,6 +66,7 @@ class FlybackVerdictsTest {
             assertThat(evaluation.verdict(requirement).outcome()).as(requirement.name()).isIn(Outcome.MET, Outcome.NOT_MET);
         }
         assertThat(evaluation.verdict(Requirement.RIPPLE).corner()).isEqualTo("lowest input (18 V)");
+        assertThat(evaluation.verdict(Requirement.RIPPLE).explanation().whatHappens()).startsWith("The rectifier's current");
     }
 
     @Test

@@ -1,13 +1,10 @@
 package org.stillrail.electrical.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import org.stillrail.electrical.capacitor.ImpedanceModel;
 import org.stillrail.electrical.capacitor.ImpedancePoint;
-import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.capacitor.ValidRange;
 import org.stillrail.electrical.curve.FrequencyGrid;
 import org.stillrail.verification.Check;
@@ -47,54 +44,5 @@ class FittedModelTest {
                 .expected("", 0).absolute(0.01).got(Synthetic.worstError(fit.function(), Synthetic.wetAluminium(), 1e8, 1e10));
         Check.that(Topic.FIT, "Fit of a wet electrolytic half a decade below its data: largest error of Z over |Z|").source(closedForm)
                 .expected("", 0).absolute(0.1).got(Synthetic.worstError(fit.function(), Synthetic.wetAluminium(), 300, 1e3));
-    }
-
-    /** A stand-in for a table: known between two ends, 1 % off the fit at both. */
-    private record Ended(ImpedanceModel exact, ValidRange validRange) implements ImpedanceModel {
-
-        @Override
-        public void addImpedanceTo(FrequencyGrid grid, double[] resistanceOhm, double[] reactanceOhm) {
-            exact.addImpedanceTo(grid, resistanceOhm, reactanceOhm);
-        }
-
-        @Override
-        public ImpedancePoint at(double hz) {
-            return exact.at(hz);
-        }
-
-        @Override
-        public double inductanceAtInfinityH() {
-            return 0;
-        }
-    }
-
-    @Test
-    void aContinuedModelIsExactInsideAndJoinsWithoutAStep() {
-        FittedModel fit = VectorFitting.fit(Synthetic.sampled(Synthetic.polymer(), GRID)).model();
-        ImpedanceModel exact = new SeriesRlc(280e-6, 0.0095, 2.1e-9);
-        ContinuedModel model = new ContinuedModel(new Ended(exact, new ValidRange(1e3, 1e7)), fit);
-        assertThat(model.at(2e5)).isEqualTo(exact.at(2e5));
-        for (double edge : new double[] {1e3, 1e7}) {
-            double outside = edge == 1e3 ? edge * (1 - 1e-12) : edge * (1 + 1e-12);
-            assertThat(model.at(outside).resistanceOhm()).isCloseTo(exact.at(edge).resistanceOhm(), within(1e-9));
-            assertThat(model.at(outside).reactanceOhm()).isCloseTo(exact.at(edge).reactanceOhm(), within(1e-9));
-        }
-        double far = 1e12;
-        assertThat(model.at(far).reactanceOhm() / (2 * Math.PI * far)).isCloseTo(model.inductanceAtInfinityH(), within(1e-15));
-        FrequencyGrid across = FrequencyGrid.of(10, 1e3, 2e5, 1e7, 1e9);
-        double[] r = new double[5];
-        double[] x = new double[5];
-        model.addImpedanceTo(across, r, x);
-        for (int i = 0; i < 5; i++) {
-            assertThat(r[i]).isEqualTo(model.at(across.hz(i)).resistanceOhm());
-            assertThat(x[i]).isCloseTo(model.at(across.hz(i)).reactanceOhm(), within(1e-12));
-        }
-    }
-
-    @Test
-    void aModelWithoutEndsCannotBeContinued() {
-        FittedModel fit = VectorFitting.fit(Synthetic.sampled(Synthetic.polymer(), GRID)).model();
-        assertThatThrownBy(() -> new ContinuedModel(new SeriesRlc(1e-6, 0, 0), fit)).isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("two ends");
     }
 }

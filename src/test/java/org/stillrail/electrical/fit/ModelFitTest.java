@@ -52,17 +52,15 @@ class ModelFitTest {
     }
 
     @Test
-    void aTableIsFittedAtItsOwnPointsAndContinuedByTheFit() {
+    void aTableIsFittedAtItsOwnPointsAndGoesOnBelowThem() {
         Curve curve = Synthetic.sampled(Synthetic.wetAluminium(), FrequencyGrid.logSpaced(1e3, 1e7, 200));
         TableModel table = TableModel.of(curve.grid().toArray(), curve.reals(), curve.imaginaries());
         RationalFit fit = ModelFit.of(table, 1, 1e9);
         assertThat(fit.range().fromHz()).isEqualTo(1e3);
         assertThat(fit.range().toHz()).isEqualTo(1e7);
-        ContinuedModel continued = new ContinuedModel(table, fit.model());
-        assertThat(continued.at(3e4)).isEqualTo(table.at(3e4));
         Complex below = Synthetic.wetAluminium().apply(2 * Math.PI * 400);
-        assertThat(continued.at(400).resistanceOhm()).isCloseTo(below.re(), within(0.15 * below.re()));
-        assertThat(continued.at(400).reactanceOhm()).isCloseTo(below.im(), within(-0.05 * below.im()));
+        assertThat(fit.model().at(400).resistanceOhm()).isCloseTo(below.re(), within(0.15 * below.re()));
+        assertThat(fit.model().at(400).reactanceOhm()).isCloseTo(below.im(), within(-0.05 * below.im()));
     }
 
     /** The realised branch has the branch's own impedance: count, mounting and shared path included. */
