@@ -28,6 +28,11 @@ public record BankDocument(UUID railRevisionId, RailFigures scratchRail, List<Br
         return new BankDocument(newRailRevisionId, newRailRevisionId == null ? scratchRail : null, newBranches, newNote, distance);
     }
 
+    /** As it may be fitted without a part; branches that name nothing else keep it. */
+    BankDocument without(UUID partId) {
+        return withBranches(railRevisionId, branches.stream().map(branch -> branch.without(partId)).toList(), note);
+    }
+
     /** With another revision of one part wherever it stands. */
     BankDocument withPartRevision(UUID partId, UUID partRevisionId) {
         return withBranches(railRevisionId, branches.stream().map(branch -> branch.withPartRevision(partId, partRevisionId)).toList(), note);

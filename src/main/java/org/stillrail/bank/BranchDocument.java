@@ -56,6 +56,24 @@ public record BranchDocument(
                 alternates == null ? null : alternates.stream().map(alternate -> alternate.withRevision(ofPartId, revisionId)).toList(), unfitted);
     }
 
+    /**
+     * What is left to be fitted when a part may not be any more: the other alternates, the first of them in the place of the named
+     * part where that is the one. A branch with nothing else stays as it is.
+     */
+    BranchDocument without(UUID otherPartId) {
+        List<Alternate> left = parts().filter(part -> !part.partId().equals(otherPartId)).toList();
+        if (partId == null || left.isEmpty()) {
+            return this;
+        }
+        return new BranchDocument(label, count, left.get(0).partId(), left.get(0).partRevisionId(), null, mounting, shared, node, mountingOrigin,
+                left.subList(1, left.size()), unfitted);
+    }
+
+    /** Whether a part may stand here beside the named one. */
+    boolean hasAlternate(UUID otherPartId) {
+        return alternates != null && alternates.stream().anyMatch(alternate -> alternate.partId().equals(otherPartId));
+    }
+
     BranchDocument withAlternates(List<Alternate> newAlternates, Integer newUnfitted) {
         return new BranchDocument(label, count, partId, partRevisionId, inline, mounting, shared, node, mountingOrigin, newAlternates, newUnfitted);
     }

@@ -1,18 +1,27 @@
 package org.stillrail.bank;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.UUID;
 import org.springframework.stereotype.Component;
 import org.stillrail.electrical.evaluation.Evaluation;
+import org.stillrail.library.Library;
 import org.stillrail.library.Part;
+import org.stillrail.library.Vetting;
 
-/** Works out what the newest revision of a part does to a bank that was saved with an older one. Stores nothing. */
+/**
+ * Works out what a part of today does to a bank that was saved before: its newest revision takes the place of the older one, and
+ * a withdrawn part gives way to the other parts that the branch allows. Stores nothing.
+ */
 @Component
 class PartEffects {
 
     private final Banks banks;
     private final BankInputs inputs;
+    private final Library library;
 
-    PartEffects(Banks banks, BankInputs inputs) {
+    PartEffects(Banks banks, BankInputs inputs, Library library) {
+        this.library = library;
         this.banks = banks;
         this.inputs = inputs;
     }
@@ -20,12 +29,13 @@ class PartEffects {
     /**
      * The effect on one bank revision.
      *
+     * @param places      where the part stands in the bank, a sentence for each branch
      * @param claimBefore what is said of the bank as it was saved
-     * @param claimAfter  likewise with the part's newest revision; both null where the physics refuses
+     * @param claimAfter  likewise with the part of today; both null where the physics refuses
      * @param turns       verdicts that differ
      * @param refused     why there are no verdicts, or null
      */
-    record Effect(BankEvidence.Use use, String claimBefore, String claimAfter, List<VerdictTurn> turns, String refused) {
+    record Effect(BankEvidence.Use use, List<String> places, String claimBefore, String claimAfter, List<VerdictTurn> turns, String refused) {
 
         public long turned() {
             return turns.stream().filter(VerdictTurn::turned).count();
@@ -34,12 +44,30 @@ class PartEffects {
 
     Effect of(BankEvidence.Use use, Part newest) {
         BankDocument document = banks.requireRevision(use.revisionId()).document();
+        boolean withdrawn = newest.vetting() == Vetting.WITHDRAWN;
+        List<String> places = places(document, newest.id(), withdrawn);
         try {
             Evaluation before = Evaluation.evaluate(inputs.of(document));
-            Evaluation after = Evaluation.evaluate(inputs.of(document.withPartRevision(newest.id(), newest.revision().id())));
-            return new Effect(use, before.claim().sentence(), after.claim().sentence(), VerdictTurn.between(before, after), null);
+            BankDocument left = withdrawn ? document.without(newest.id()) : document;
+            Evaluation after = Evaluation.evaluate(inputs.of(left.withPartRevision(newest.id(), newest.revision().id())));
+            return new Effect(use, places, before.claim().sentence(), after.claim().sentence(), VerdictTurn.between(before, after), null);
         } catch (IllegalArgumentException e) {
-            return new Effect(use, null, null, List.of(), e.getMessage() + ".");
+            return new Effect(use, places, null, null, List.of(), e.getMessage() + ".");
         }
+    }
+
+    private List<String> places(BankDocument document, UUID partId, boolean withdrawn) {
+        List<String> places = new ArrayList<>();
+        for (BranchDocument branch : document.branches()) {
+            BranchDocument left = branch.without(partId);
+            if (branch.hasAlternate(partId)) {
+                places.add("An alternate in branch '" + branch.label() + "'" + (withdrawn ? ": after, it is not fitted there." : "."));
+            } else if (partId.equals(branch.partId())) {
+                String instead = left == branch ? "no other part may be fitted there, so after is worked out with it still."
+                        : "after, its alternate " + library.findRevision(left.partRevisionId()).orElseThrow().partNumber() + " takes the place.";
+                places.add("The part of branch '" + branch.label() + "'" + (withdrawn ? ": " + instead : "."));
+            }
+        }
+        return places;
     }
 }
