@@ -32,7 +32,7 @@ class BenchJourney {
     }
 
     /** One capacitor of 330 uF, 30 mohm and 5 nH, as a new scratch bank has, on a mounting of 9 mohm and 3 nH, by the closed form. */
-    private static byte[] board() {
+    static byte[] board() {
         StringBuilder csv = new StringBuilder("Frequency (Hz),R (Ohm),X (Ohm)\n");
         for (int i = 0; i <= 200; i++) {
             double hz = Math.pow(10, 3 + 4.5 * i / 200);
