@@ -9,6 +9,7 @@ import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.stillrail.audit.AuditTrail;
+import org.stillrail.web.StaleVersionException;
 
 /** Changes to people and tokens; each leaves a line in the audit trail. */
 @Service
@@ -95,17 +96,26 @@ public class Accounts {
         return person;
     }
 
-    /** @throws LastAdministratorException when nobody would be left to look after people */
-    void changeRoles(Person person, Set<Role> roles, String actor) {
+    /**
+     * @param seen the roles that the page showed
+     * @throws LastAdministratorException when nobody would be left to look after people
+     * @throws StaleVersionException      when the roles are others by now
+     */
+    void changeRoles(Person person, Set<Role> seen, Set<Role> roles, String actor) {
         if (roles.isEmpty()) {
             throw new IllegalArgumentException("A person holds at least one role");
         }
         transaction.executeWithoutResult(status -> {
+            Set<Role> now = people.rolesForChange(person.id());
+            if (!now.equals(seen)) {
+                throw new StaleVersionException("The roles were changed by somebody else while this page was open: " + person.displayName() + " is now "
+                        + RoleLabels.of(now) + ". Nothing was overwritten; what you ticked is still here.");
+            }
             if (!roles.contains(Role.ADMINISTRATOR)) {
                 requireAnotherAdministrator(person);
             }
             people.setRoles(person.id(), roles);
-            note(actor, "roles changed", person, Map.of("from", RoleLabels.of(person.roles()), "to", RoleLabels.of(roles)));
+            note(actor, "roles changed", person, Map.of("from", RoleLabels.of(now), "to", RoleLabels.of(roles)));
         });
         sessions.end(person.userName());
     }

@@ -86,6 +86,12 @@ public class People {
         }
     }
 
+    /** The roles as they are, held for this transaction. */
+    Set<Role> rolesForChange(UUID id) {
+        jdbc.sql("select id from person where id = :id for update").param("id", id).query(UUID.class).single();
+        return byId(id).orElseThrow().roles();
+    }
+
     void setActive(UUID id, boolean active) {
         jdbc.sql("update person set active = :active where id = :id").param("active", active).param("id", id).update();
     }

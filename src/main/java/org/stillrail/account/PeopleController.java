@@ -17,6 +17,7 @@ import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.stillrail.web.Form;
 import org.stillrail.web.NotFoundException;
+import org.stillrail.web.StaleVersionException;
 
 /** Where administrators look after people, their roles and their tokens. */
 @Controller
@@ -80,14 +81,16 @@ class PeopleController {
         Set<Role> roles = PersonForm.roles(form, parameters);
         if (form.errors().none()) {
             try {
-                accounts.changeRoles(person, roles, actor.userName());
+                accounts.changeRoles(person, PersonForm.seen(form, parameters), roles, actor.userName());
                 redirect.addFlashAttribute("notice", person.displayName() + " is now " + RoleLabels.of(roles) + ".");
                 return new ModelAndView("redirect:/people/" + id);
             } catch (LastAdministratorException last) {
                 form.errors().add("roles", last.getMessage());
+            } catch (StaleVersionException stale) {
+                form.errors().add("roles", stale.getReason());
             }
         }
-        return personPage(id, form, HttpStatus.UNPROCESSABLE_CONTENT);
+        return personPage(id, form, HttpStatus.UNPROCESSABLE_CONTENT).addObject("chosen", roles);
     }
 
     @PostMapping("/{id}/deactivate")
@@ -140,6 +143,7 @@ class PeopleController {
                 .addObject("person", PersonRow.of(person))
                 .addObject("allRoles", Role.values())
                 .addObject("chosen", person.roles())
+                .addObject("seen", person.roles())
                 .addObject("tokens", tokens.of(id))
                 .addObject("form", form)
                 .addObject("errors", form.errors());

@@ -25,18 +25,28 @@ final class PersonForm {
         return name;
     }
 
-    /** Reads every value of {@code roles}. */
+    /** Reads every value of {@code roles}; one is needed. */
     static Set<Role> roles(Form form, MultiValueMap<String, String> parameters) {
+        Set<Role> roles = each("roles", form, parameters);
+        if (roles.isEmpty()) {
+            form.errors().add("roles", "A person needs at least one role");
+        }
+        return roles;
+    }
+
+    /** The roles that the page showed when it was opened. */
+    static Set<Role> seen(Form form, MultiValueMap<String, String> parameters) {
+        return each("seen", form, parameters);
+    }
+
+    private static Set<Role> each(String field, Form form, MultiValueMap<String, String> parameters) {
         Set<Role> roles = EnumSet.noneOf(Role.class);
-        for (String typed : parameters.getOrDefault("roles", List.of())) {
+        for (String typed : parameters.getOrDefault(field, List.of())) {
             try {
                 roles.add(Role.valueOf(typed));
             } catch (IllegalArgumentException unknown) {
                 form.errors().add("roles", "There is no such role");
             }
-        }
-        if (roles.isEmpty()) {
-            form.errors().add("roles", "A person needs at least one role");
         }
         return roles;
     }

@@ -188,6 +188,11 @@ public class Library {
         if (!item.reasonSuffices()) {
             throw new VettingRefusedException("A stated reason does not stand in for " + item.label() + ".");
         }
+        VettingChecklist.Exemption before = checklists.exemptions(partId).get(item);
+        if (before != null) {
+            throw new StaleVersionException(before.author() + " has stated a reason for " + item.label() + " already: '" + before.reason()
+                    + "'. Yours, which was not stored: '" + reason + "'.");
+        }
         checklists.insert(partId, item, reason, author, now());
         audit.record(author.userName(), "part exempted", "part", partId.toString(),
                 Map.of("partNumber", part.partNumber(), "item", item.name(), "reason", reason));
@@ -231,14 +236,20 @@ public class Library {
         return true;
     }
 
-    /** Accepts what was found wrong with a sweep; a second acceptance of the same kind changes nothing. */
+    /**
+     * Accepts what was found wrong with a sweep.
+     *
+     * @throws StaleVersionException when somebody accepted it before; the second reason is in the message, and stored nowhere
+     */
     @PreAuthorize(May.VET)
     @Transactional
     public void acceptFinding(Sweep sweep, Finding finding, String reason, CurrentPerson librarian) {
-        if (acceptances.insert(sweep.id(), finding, reason, librarian, now())) {
-            audit.record(librarian.userName(), "finding accepted", "sweep", sweep.id().toString(),
-                    Map.of("finding", finding.kind().label(), "reason", reason, "file", sweep.fileName()));
+        if (!acceptances.insert(sweep.id(), finding, reason, librarian, now())) {
+            throw new StaleVersionException("This finding is accepted already; the reason that stands beside it was kept. Yours, which was not stored: '"
+                    + reason + "'.");
         }
+        audit.record(librarian.userName(), "finding accepted", "sweep", sweep.id().toString(),
+                Map.of("finding", finding.kind().label(), "reason", reason, "file", sweep.fileName()));
     }
 
     List<FindingAcceptance> acceptancesOf(UUID sweepId) {

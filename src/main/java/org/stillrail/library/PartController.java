@@ -113,7 +113,12 @@ class PartController {
         if (!form.errors().none()) {
             return page(part, form, model);
         }
-        library.exempt(partId, item, reason, person);
+        try {
+            library.exempt(partId, item, reason, person);
+        } catch (StaleVersionException e) {
+            form.errors().add("", e.getReason());
+            return page(library.require(partId), form, model);
+        }
         redirect.addFlashAttribute("notice", "The reason is kept and stands on the checklist.");
         return "redirect:/library/parts/" + partId;
     }

@@ -20,6 +20,7 @@ import org.stillrail.electrical.quality.Finding;
 import org.stillrail.electrical.quality.FindingKind;
 import org.stillrail.web.Form;
 import org.stillrail.web.NotFoundException;
+import org.stillrail.web.StaleVersionException;
 
 /** One sweep: what was measured, how, how far it can be trusted, and the raw file it came from. */
 @Controller
@@ -56,7 +57,12 @@ class SweepController {
         if (!form.errors().none()) {
             return page(sweep, form, model);
         }
-        library.acceptFinding(sweep, finding, reason, person);
+        try {
+            library.acceptFinding(sweep, finding, reason, person);
+        } catch (StaleVersionException e) {
+            form.errors().add("", e.getReason());
+            return page(sweep, form, model);
+        }
         redirect.addFlashAttribute("notice", "The finding is accepted; the reason stands beside it.");
         return "redirect:/library/sweeps/" + sweepId;
     }

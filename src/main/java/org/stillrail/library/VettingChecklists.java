@@ -41,7 +41,8 @@ class VettingChecklists {
                 .update();
     }
 
-    private Map<VettingItem, VettingChecklist.Exemption> exemptions(UUID partId) {
+    /** The newest reason for each item that one was stated for. */
+    Map<VettingItem, VettingChecklist.Exemption> exemptions(UUID partId) {
         Map<VettingItem, VettingChecklist.Exemption> newest = new EnumMap<>(VettingItem.class);
         jdbc.sql("select item, reason, author from part_exemption where part_id = :partId order by made_at, id")
                 .param("partId", partId)

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.LongConsumer;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -22,7 +23,9 @@ import org.stillrail.account.May;
 import org.stillrail.account.People;
 import org.stillrail.account.Role;
 import org.stillrail.web.Form;
+import org.stillrail.web.NotFoundException;
 import org.stillrail.web.Page;
+import org.stillrail.web.StaleVersionException;
 
 /** The list of projects, a project with its rails, and its members. */
 @Controller
@@ -72,6 +75,10 @@ class ProjectController {
 
     @GetMapping("/projects/{projectId}")
     String show(@PathVariable UUID projectId, @AuthenticationPrincipal CurrentPerson person, Model model) {
+        return page(projectId, person, Form.empty(), model);
+    }
+
+    private String page(UUID projectId, CurrentPerson person, Form form, Model model) {
         Project project = projects.require(projectId);
         List<Member> members = projects.members(projectId);
         model.addAttribute("project", project);
@@ -85,39 +92,59 @@ class ProjectController {
                 .filter(other -> members.stream().noneMatch(member -> member.personId().equals(other.id())))
                 .forEach(other -> others.put(other.id().toString(), other.displayName()));
         model.addAttribute("others", others);
-        model.addAttribute("form", Form.empty());
+        model.addAttribute("version", projects.version(projectId));
+        model.addAttribute("form", form);
+        model.addAttribute("errors", form.errors());
         return "project/project";
     }
 
     @PostMapping("/projects/{projectId}/members")
     @PreAuthorize(May.EDIT_PROJECT)
-    String addMember(@PathVariable UUID projectId, @RequestParam UUID person, @AuthenticationPrincipal CurrentPerson by) {
-        projects.require(projectId);
-        projects.addMember(projectId, person, by);
-        return "redirect:/projects/" + projectId;
+    String addMember(
+            @PathVariable UUID projectId, @RequestParam MultiValueMap<String, String> parameters, @AuthenticationPrincipal CurrentPerson by, Model model) {
+        Form form = Form.of(parameters);
+        UUID member = form.read("person", "Engineer", true, UUID::fromString);
+        return changed(projectId, form, by, model, version -> {
+            if (people.byId(member).isEmpty()) {
+                throw new NotFoundException("There is no such person.");
+            }
+            projects.addMember(projectId, version, member, by);
+        });
     }
 
     @PostMapping("/projects/{projectId}/members/{personId}/remove")
     @PreAuthorize(May.EDIT_PROJECT)
-    String removeMember(@PathVariable UUID projectId, @PathVariable UUID personId, @AuthenticationPrincipal CurrentPerson by) {
-        projects.require(projectId);
-        projects.removeMember(projectId, personId, by);
-        return "redirect:/projects/" + projectId;
+    String removeMember(
+            @PathVariable UUID projectId, @PathVariable UUID personId, @RequestParam MultiValueMap<String, String> parameters,
+            @AuthenticationPrincipal CurrentPerson by, Model model) {
+        return changed(projectId, Form.of(parameters), by, model, version -> projects.removeMember(projectId, version, personId, by));
     }
 
     @PostMapping("/projects/{projectId}/signatures")
     @PreAuthorize(May.EDIT_PROJECT)
     String askSignatures(
-            @PathVariable UUID projectId, @RequestParam MultiValueMap<String, String> parameters, @AuthenticationPrincipal CurrentPerson by,
+            @PathVariable UUID projectId, @RequestParam MultiValueMap<String, String> parameters, @AuthenticationPrincipal CurrentPerson by, Model model,
             RedirectAttributes redirect) {
-        projects.require(projectId);
         Form form = Form.of(parameters);
         Integer signatures = form.whole("signatures", "Signatures", 1, 2, true);
-        if (signatures == null) {
-            redirect.addFlashAttribute("notice", "Nothing was changed: " + form.errors().of("signatures") + ".");
-        } else {
-            projects.askSignatures(projectId, signatures, by);
+        return changed(projectId, form, by, model, version -> {
+            projects.askSignatures(projectId, version, signatures, by);
             redirect.addFlashAttribute("notice", signatures == 1 ? "One reviewer signs." : "Two reviewers sign from now on.");
+        });
+    }
+
+    /** Does what a form of the project's page asks, at the version that it was opened at; else the page comes back and says why not. */
+    private String changed(UUID projectId, Form form, CurrentPerson by, Model model, LongConsumer change) {
+        projects.requireMember(projects.require(projectId).id(), by);
+        Long version = form.read("version", "Version", true, Long::valueOf);
+        if (!form.errors().none()) {
+            return page(projectId, by, form, model);
+        }
+        try {
+            change.accept(version);
+        } catch (StaleVersionException e) {
+            form.errors().add("", e.getReason());
+            return page(projectId, by, form, model);
         }
         return "redirect:/projects/" + projectId;
     }

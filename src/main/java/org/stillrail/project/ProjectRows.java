@@ -61,8 +61,18 @@ class ProjectRows {
     }
 
     void setSignatures(UUID projectId, int signatures) {
-        jdbc.sql("update project set signatures = :signatures, version = version + 1 where id = :id")
-                .param("signatures", signatures).param("id", projectId).update();
+        jdbc.sql("update project set signatures = :signatures where id = :id").param("signatures", signatures).param("id", projectId).update();
+    }
+
+    /** Counts the changes of members and of what is asked of reviewers. */
+    long version(UUID projectId) {
+        return jdbc.sql("select version from project where id = :id").param("id", projectId).query(Long.class).single();
+    }
+
+    /** False where somebody else was faster. */
+    boolean moveOn(UUID projectId, long version) {
+        return jdbc.sql("update project set version = version + 1 where id = :id and version = :version")
+                .param("id", projectId).param("version", version).update() == 1;
     }
 
     List<Member> members(UUID projectId) {

@@ -62,11 +62,20 @@ public class Projects {
         return projects.signatures(projectId);
     }
 
-    /** @param signatures 1 or 2 */
+    /** The version that a page of the project's members and signatures is opened at. */
+    public long version(UUID projectId) {
+        return projects.version(projectId);
+    }
+
+    /**
+     * @param signatures 1 or 2
+     * @throws StaleVersionException when members or signatures were changed since {@code version}
+     */
     @PreAuthorize(May.EDIT_PROJECT)
     @Transactional
-    public void askSignatures(UUID projectId, int signatures, CurrentPerson person) {
+    public void askSignatures(UUID projectId, long version, int signatures, CurrentPerson person) {
         requireMember(projectId, person);
+        moveOn(projectId, version);
         int before = signatures(projectId);
         projects.setSignatures(projectId, signatures);
         audit.record(person.userName(), "signatures asked", "project", projectId.toString(), Map.of("from", before, "to", signatures));
@@ -124,18 +133,22 @@ public class Projects {
         return project;
     }
 
+    /** @throws StaleVersionException when members or signatures were changed since {@code version} */
     @PreAuthorize(May.EDIT_PROJECT)
     @Transactional
-    public void addMember(UUID projectId, UUID memberId, CurrentPerson person) {
+    public void addMember(UUID projectId, long version, UUID memberId, CurrentPerson person) {
         requireMember(projectId, person);
+        moveOn(projectId, version);
         projects.addMember(projectId, memberId);
         audit.record(person.userName(), "member added", "project", projectId.toString(), Map.of("member", memberId.toString()));
     }
 
+    /** @throws StaleVersionException likewise */
     @PreAuthorize(May.EDIT_PROJECT)
     @Transactional
-    public void removeMember(UUID projectId, UUID memberId, CurrentPerson person) {
+    public void removeMember(UUID projectId, long version, UUID memberId, CurrentPerson person) {
         requireMember(projectId, person);
+        moveOn(projectId, version);
         projects.removeMember(projectId, memberId);
         audit.record(person.userName(), "member removed", "project", projectId.toString(), Map.of("member", memberId.toString()));
     }
@@ -166,6 +179,13 @@ public class Projects {
         }
         audit.record(person.userName(), "rail revised", "rail", railId.toString(), Map.of("name", rail.name(), "revision", rail.latestNumber() + 1));
         return requireRail(railId);
+    }
+
+    private void moveOn(UUID projectId, long version) {
+        if (!projects.moveOn(projectId, version)) {
+            throw new StaleVersionException("The members or the signatures of this project were changed by somebody else while this page was open."
+                    + " They stand here as they are now; nothing of yours was stored.");
+        }
     }
 
     private OffsetDateTime now() {

@@ -56,7 +56,7 @@ final class ReviewBench {
         this.project = as(engineer, () -> projects.start("Project " + unique, "To be reviewed", engineer));
         for (CurrentPerson member : members) {
             as(engineer, () -> {
-                projects.addMember(project.id(), member.id(), engineer);
+                projects.addMember(project.id(), projects.version(project.id()), member.id(), engineer);
                 return null;
             });
         }

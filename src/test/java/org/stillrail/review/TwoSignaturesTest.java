@@ -75,7 +75,7 @@ class TwoSignaturesTest {
     @Test
     void whereTwoAreAskedOneSignatureDoesNotApproveAndNobodySignsTwice() throws Exception {
         TeamBench bench = new TeamBench(context, people.with(Role.ENGINEER));
-        engineer("/projects/" + bench.project().id() + "/signatures", "signatures", "2").andExpect(status().is3xxRedirection());
+        engineer("/projects/" + bench.project().id() + "/signatures", "version", "0", "signatures", "2").andExpect(status().is3xxRedirection());
         Bank bank = submitted(bench);
         CurrentPerson first = people.another(Role.REVIEWER);
         sign(bank, first).andExpect(status().is3xxRedirection());
