@@ -74,8 +74,8 @@ record SpreadView(
     private static Requirement requirement(LimitSpread each) {
         return switch (each.limit().figure()) {
             case RIPPLE -> Requirement.RIPPLE;
-            case IMPEDANCE_AT_SWITCHING, IMPEDANCE_AT_CROSSOVER -> Requirement.QUIET_BAND;
-            case ESR_AT_CROSSOVER, ESR_AT_SWITCHING -> Requirement.ESR_WINDOW;
+            case IMPEDANCE_AT_SWITCHING, IMPEDANCE_AT_CROSSOVER, TRANSFER_AT_SWITCHING -> Requirement.QUIET_BAND;
+            case ESR_AT_CROSSOVER, ESR_AT_SWITCHING, ESR_FOR_CONVERTER_AT_CROSSOVER -> Requirement.ESR_WINDOW;
         };
     }
 
@@ -131,6 +131,10 @@ record SpreadView(
                 "The same seed gives the same banks on any number of cores."));
         if (spread.input().branches().stream().anyMatch(branch -> branch.alternates() != null)) {
             sentences.add("The named parts are drawn, not their alternates.");
+        }
+        if (spread.input().distance() != null) {
+            sentences.add("Ripple, ESR and |Z| are those at the load where nothing else is said. The ESR window is judged by what the converter sees, the quiet band by "
+                    + "what its current makes at the load, as their verdicts are. The path and the fixed capacitance of the load stay as they are.");
         }
         MonteCarlo result = spread.result();
         if (result.rippleError() > 0) {

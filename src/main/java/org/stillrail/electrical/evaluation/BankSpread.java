@@ -50,9 +50,6 @@ public record BankSpread(
     }
 
     private static BankSpread draw(EvaluationInput input, SpreadQuestion question, int threads) {
-        if (input.distance() != null) {
-            throw new IllegalArgumentException("random banks with a path between converter and load are not modelled");
-        }
         Corner surroundings = Corner.surroundings(input, question.ambient(), question.old(), question.input());
         KeyFrequencies frequencies = frequencies(input);
         List<String> unknown = new ArrayList<>();
@@ -100,9 +97,9 @@ public record BankSpread(
             branches.add(new RandomBranch(
                     surroundings.bank().branches().get(k), bent.capacitanceF(), capacitance, resistance, resistanceHz(part.characteristics())));
         }
-        double inductance = input.rail().converter().inductanceTolerancePercent() / 100;
+        double inductance = input.rail().converter().topology() == Topology.BUCK ? input.rail().converter().inductanceTolerancePercent() / 100 : 0;
         return new RandomBank(branches, question.lots(), current, new Tolerance(-inductance, inductance, question.shape()),
-                frequencies.crossoverHz(), frequencies.switchingHz());
+                frequencies.crossoverHz(), frequencies.switchingHz(), input.distance());
     }
 
     private static double deviation(Double factor) {
@@ -116,25 +113,28 @@ public record BankSpread(
     private static List<LimitSpread> limits(EvaluationInput input, Bank nominal, PeriodicCurrent current, KeyFrequencies frequencies) {
         RailFigures rail = input.rail();
         List<LimitSpread> limits = new ArrayList<>();
+        boolean apart = input.distance() != null;
+        RandomFigure resistance = apart ? RandomFigure.ESR_FOR_CONVERTER_AT_CROSSOVER : RandomFigure.ESR_AT_CROSSOVER;
         if (rail.ripple() != null && current != null) {
             limits.add(limit("Ripple", RandomFigure.RIPPLE, Bound.AT_MOST, rail.ripple().peakToPeakV()));
             QuietHarmonic.of(nominal, current, rail.ripple().peakToPeakV()).stream().filter(harmonic -> harmonic.order() == 1)
-                    .forEach(first -> limits.add(limit("Quiet band at the switching frequency", RandomFigure.IMPEDANCE_AT_SWITCHING,
-                            Bound.AT_MOST, first.limitOhm())));
+                    .forEach(first -> limits.add(limit("Quiet band at the switching frequency",
+                            apart ? RandomFigure.TRANSFER_AT_SWITCHING : RandomFigure.IMPEDANCE_AT_SWITCHING, Bound.AT_MOST, first.limitOhm())));
         }
         EsrWindow window = rail.esrWindow();
         if (window != null && window.minimumOhm() != null && window.minimumOhm() > 0) {
-            limits.add(smallestResistance(input, nominal, frequencies, window.minimumOhm()));
+            limits.add(smallestResistance(input, nominal, frequencies, resistance, window.minimumOhm()));
         }
         if (window != null && window.maximumOhm() != null) {
-            limits.add(limit("ESR at crossover, largest", RandomFigure.ESR_AT_CROSSOVER, Bound.AT_MOST, window.maximumOhm()));
+            limits.add(limit("ESR at crossover, largest", resistance, Bound.AT_MOST, window.maximumOhm()));
         }
         return limits;
     }
 
     /** Where nobody knows how small the ESR of a branch may be, nobody knows how many banks keep enough of it. */
-    private static LimitSpread smallestResistance(EvaluationInput input, Bank nominal, KeyFrequencies frequencies, double leastOhm) {
-        LimitSpread limit = limit("ESR at crossover, smallest", RandomFigure.ESR_AT_CROSSOVER, Bound.AT_LEAST, leastOhm);
+    private static LimitSpread smallestResistance(
+            EvaluationInput input, Bank nominal, KeyFrequencies frequencies, RandomFigure resistance, double leastOhm) {
+        LimitSpread limit = limit("ESR at crossover, smallest", resistance, Bound.AT_LEAST, leastOhm);
         Integer unbounded = DampingJudge.withoutLeastResistance(input.branches(), nominal, frequencies.crossoverHz());
         return unbounded == null ? limit : new LimitSpread(limit.name(), limit.limit(), null,
                 "No smallest ESR is known of " + Carrier.name(nominal, unbounded) + ", which carries current at the crossover.");
@@ -160,6 +160,9 @@ public record BankSpread(
         }
         if (input.rail().converter().inductanceTolerancePercent() == 0) {
             sentences.add("The rail states no tolerance of the inductor: it does not stray.");
+        } else if (input.rail().converter().topology() != Topology.BUCK) {
+            sentences.add("The inductor of a " + input.rail().converter().topology().label() + " converter does not stray here: of its current only the "
+                    + "ripple goes with the inverse of the inductance, not the pulse that feeds the load.");
         }
         return sentences;
     }

@@ -5,16 +5,21 @@ import java.util.Arrays;
 import java.util.List;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.bank.Distance;
+import org.stillrail.electrical.bank.Node;
+import org.stillrail.electrical.bank.SeriesPath;
+import org.stillrail.electrical.bank.TwoNodePoint;
 import org.stillrail.electrical.capacitor.BentModel;
 import org.stillrail.electrical.capacitor.ImpedanceModel;
 import org.stillrail.electrical.capacitor.ShiftedResistance;
+import org.stillrail.electrical.curve.Complex;
 import org.stillrail.electrical.curve.FrequencyGrid;
 import org.stillrail.electrical.ripple.RippleBasis;
 
 /**
  * Works out the figures of one random bank after the other. Each branch's nominal impedance is laid down once on the frequencies that
  * matter; a draw changes the capacitive part by {@code (1 / k - 1) / (j w C0)} and the resistance by a constant, as characteristics
- * bend a model, and adds the branches up. So only the number of harmonics is an approximation, of which {@link #rippleError} speaks.
+ * bend a model, and adds the branches up, at two nodes those of each. So only the number of harmonics is an approximation, of which {@link #rippleError} speaks.
  */
 final class Draws {
 
@@ -27,10 +32,12 @@ final class Draws {
     private final double[][] reactance;
     private final double[] seriesOhm;
     private final double inductanceH;
+    private final boolean[] far;
     private final int variables;
     private final FrequencyGrid readAt;
     private final double[][] readResistance;
     private final double[][] readReactance;
+    private final double[][] loadAdmittance;
 
     Draws(RandomBank bank) {
         this.bank = bank;
@@ -43,16 +50,19 @@ final class Draws {
         this.readResistance = new double[m][readAt.size()];
         this.readReactance = new double[m][readAt.size()];
         this.seriesOhm = new double[m];
+        this.far = new boolean[m];
         int count = 0;
         for (int k = 0; k < m; k++) {
             Branch branch = bank.branches().get(k).branch();
             branch.addImpedanceTo(grid, resistance[k], reactance[k]);
             branch.addImpedanceTo(readAt, readResistance[k], readReactance[k]);
             seriesOhm[k] = seriesOhm(bank.branches().get(k));
+            far[k] = bank.distance() != null && branch.node() == Node.LOAD;
             count += bank.lots() ? 2 : 2 * branch.count();
         }
         this.variables = count;
-        this.inductanceH = bank.nominal().inductanceAtInfinityH();
+        this.inductanceH = bank.nominal().response(Node.CONVERTER, Node.LOAD).inductanceAtInfinityH();
+        this.loadAdmittance = loadAdmittance(bank.distance(), grid);
     }
 
     private static double[] distinct(double a, double b) {
@@ -69,7 +79,7 @@ final class Draws {
                 double k = 1 + (high ? random.capacitance().most() : random.capacitance().least());
                 branches.add(changed(random, k, random.resistance().least()));
             }
-            extremes.add(new Bank(branches));
+            extremes.add(new Bank(branches, bank.distance()));
         }
         return extremes;
     }
@@ -81,7 +91,7 @@ final class Draws {
                 : new BentModel(branch.part(), random.capacitanceF(), capacitanceFactor);
         double added = resistanceDeviation * seriesOhm(random);
         ImpedanceModel part = added == 0 ? bent : new ShiftedResistance(bent, added);
-        return new Branch(branch.label(), branch.count(), part, branch.mounting(), branch.shared());
+        return new Branch(branch.label(), branch.count(), part, branch.mounting(), branch.shared(), branch.node());
     }
 
     /** The ESR that the tolerance refers to; where less is possible, no more than the lowest Re Z, so that the part stays passive. */
@@ -133,47 +143,98 @@ final class Draws {
         return figures(new double[m], new double[m], 1);
     }
 
-    /** In the order of {@link RandomFigure}; the ripple is not a number where it is not modelled. */
+    /** In the order of {@link RandomFigure}; what is not known of the bank is not a number. */
     private double[] figures(double[] elastance, double[] added, double inductorFactor) {
         double[] figures = new double[RandomFigure.values().length];
-        figures[RandomFigure.RIPPLE.ordinal()] = basis == null ? Double.NaN : rippleV(elastance, added) / inductorFactor;
-        double[] re = new double[readAt.size()];
-        double[] im = new double[readAt.size()];
-        parallel(readAt, readResistance, readReactance, elastance, added, re, im);
-        int crossover = bank.crossoverHz() == readAt.startHz() ? 0 : 1;
-        int switching = bank.switchingHz() == readAt.startHz() ? 0 : 1;
-        figures[RandomFigure.ESR_AT_CROSSOVER.ordinal()] = re[crossover];
-        figures[RandomFigure.IMPEDANCE_AT_CROSSOVER.ordinal()] = Math.hypot(re[crossover], im[crossover]);
-        figures[RandomFigure.ESR_AT_SWITCHING.ordinal()] = re[switching];
-        figures[RandomFigure.IMPEDANCE_AT_SWITCHING.ordinal()] = Math.hypot(re[switching], im[switching]);
+        Arrays.fill(figures, Double.NaN);
+        if (basis != null) {
+            figures[RandomFigure.RIPPLE.ordinal()] = rippleV(elastance, added) / inductorFactor;
+        }
+        double[][] near = new double[2][readAt.size()];
+        double[][] beyond = new double[2][readAt.size()];
+        addAdmittances(readAt, readResistance, readReactance, elastance, added, near, beyond);
+        TwoNodePoint crossover = point(bank.crossoverHz(), near, beyond);
+        TwoNodePoint switching = point(bank.switchingHz(), near, beyond);
+        figures[RandomFigure.ESR_AT_CROSSOVER.ordinal()] = crossover.atLoad().re();
+        figures[RandomFigure.IMPEDANCE_AT_CROSSOVER.ordinal()] = crossover.atLoad().magnitude();
+        figures[RandomFigure.ESR_AT_SWITCHING.ordinal()] = switching.atLoad().re();
+        figures[RandomFigure.IMPEDANCE_AT_SWITCHING.ordinal()] = switching.atLoad().magnitude();
+        if (bank.distance() != null) {
+            figures[RandomFigure.ESR_FOR_CONVERTER_AT_CROSSOVER.ordinal()] = crossover.atConverter().re();
+            figures[RandomFigure.TRANSFER_AT_SWITCHING.ordinal()] = switching.transfer().magnitude();
+        }
         return figures;
     }
 
-    private double rippleV(double[] elastance, double[] added) {
-        double[] re = new double[grid.size()];
-        double[] im = new double[grid.size()];
-        parallel(grid, resistance, reactance, elastance, added, re, im);
-        return basis.peakToPeakV(re, im, inductanceH);
+    /** At one node all three impedances are the bank's. */
+    private TwoNodePoint point(double hz, double[][] near, double[][] beyond) {
+        int i = hz == readAt.startHz() ? 0 : 1;
+        Complex here = new Complex(near[0][i], near[1][i]);
+        if (bank.distance() != null) {
+            return bank.distance().at(hz, here, new Complex(beyond[0][i], beyond[1][i]));
+        }
+        Complex z = here.reciprocal();
+        return new TwoNodePoint(z, z, z);
     }
 
-    private static void parallel(
-            FrequencyGrid grid, double[][] r, double[][] x, double[] elastance, double[] added, double[] re, double[] im) {
-        int n = grid.size();
+    private double rippleV(double[] elastance, double[] added) {
+        double[][] near = new double[2][grid.size()];
+        double[][] beyond = bank.distance() == null ? near : new double[][] {loadAdmittance[0].clone(), loadAdmittance[1].clone()};
+        addAdmittances(grid, resistance, reactance, elastance, added, near, beyond);
+        if (bank.distance() != null) {
+            makeDeterminant(near, beyond, bank.distance().path());
+        }
+        invert(near);
+        return basis.peakToPeakV(near[0], near[1], inductanceH);
+    }
+
+    /** What is fixed at the load, as G and B; 0 where nothing is. */
+    private static double[][] loadAdmittance(Distance distance, FrequencyGrid grid) {
+        double[][] y = new double[2][grid.size()];
+        if (distance != null && distance.load() != null) {
+            distance.load().addImpedanceTo(grid, y[0], y[1]);
+            invert(y);
+        }
+        return y;
+    }
+
+    /** @param near modified, as {@code beyond}: each branch is added to the node where it stands */
+    private void addAdmittances(
+            FrequencyGrid on, double[][] r, double[][] x, double[] elastance, double[] added, double[][] near, double[][] beyond) {
+        int n = on.size();
         for (int k = 0; k < r.length; k++) {
             double[] rk = r[k];
             double[] xk = x[k];
+            double[] g = far[k] ? beyond[0] : near[0];
+            double[] b = far[k] ? beyond[1] : near[1];
             for (int i = 0; i < n; i++) {
                 double branchR = rk[i] + added[k];
-                double branchX = xk[i] - elastance[k] / grid.hz(i);
+                double branchX = xk[i] - elastance[k] / on.hz(i);
                 double squared = branchR * branchR + branchX * branchX;
-                re[i] += branchR / squared;
-                im[i] -= branchX / squared;
+                g[i] += branchR / squared;
+                b[i] -= branchX / squared;
             }
         }
-        for (int i = 0; i < n; i++) {
-            double squared = re[i] * re[i] + im[i] * im[i];
-            re[i] /= squared;
-            im[i] /= -squared;
+    }
+
+    /** Ya becomes {@code Ya + Yb + Ya Yb Zp}, the reciprocal of the transfer impedance. */
+    private void makeDeterminant(double[][] near, double[][] beyond, SeriesPath path) {
+        for (int i = 0; i < grid.size(); i++) {
+            double pathX = grid.omega(i) * path.inductanceH();
+            // 1 + Ya Zp
+            double re = 1 + near[0][i] * path.resistanceOhm() - near[1][i] * pathX;
+            double im = near[0][i] * pathX + near[1][i] * path.resistanceOhm();
+            near[0][i] += beyond[0][i] * re - beyond[1][i] * im;
+            near[1][i] += beyond[0][i] * im + beyond[1][i] * re;
+        }
+    }
+
+    /** @param z modified: real and imaginary parts */
+    private static void invert(double[][] z) {
+        for (int i = 0; i < z[0].length; i++) {
+            double squared = z[0][i] * z[0][i] + z[1][i] * z[1][i];
+            z[0][i] /= squared;
+            z[1][i] /= -squared;
         }
     }
 }

@@ -14,7 +14,7 @@ import org.stillrail.electrical.Interruption;
  * Many random banks and how their figures are spread. The same seed gives the same result on any number of threads, for every draw depends
  * on the seed and its own number only.
  *
- * @param figures     in the order of {@link RandomFigure}; without the ripple where it is not modelled
+ * @param figures     in the order of {@link RandomFigure}; without those that are not known of the bank
  * @param yields      one for each limit, in their order
  * @param together    the share of banks that keep all limits; null without a limit
  * @param rippleError upper bound of what the quick ripple leaves out, as a share of the ripple
@@ -43,9 +43,9 @@ public record MonteCarlo(
         if (threads < 1 || threads > MOST_THREADS) {
             throw new IllegalArgumentException("threads must be 1 to " + MOST_THREADS + ", not " + threads);
         }
-        if (bank.current() == null && limits.stream().anyMatch(limit -> limit.figure() == RandomFigure.RIPPLE)) {
-            throw new IllegalArgumentException("limits must not hold the ripple of a bank without a current");
-        }
+        limits.stream().map(RandomLimit::figure).filter(figure -> !bank.has(figure)).findFirst().ifPresent(figure -> {
+            throw new IllegalArgumentException("limits must not hold '" + figure.label() + "', which is not known of this bank");
+        });
         Draws draws = new Draws(bank);
         double[][] values = new double[RandomFigure.values().length][runs];
         if (threads == 1) {
@@ -56,7 +56,7 @@ public record MonteCarlo(
         double[] nominal = draws.nominal();
         List<FigureSpread> figures = new ArrayList<>();
         for (RandomFigure figure : RandomFigure.values()) {
-            if (figure != RandomFigure.RIPPLE || bank.current() != null) {
+            if (bank.has(figure)) {
                 figures.add(new FigureSpread(figure, nominal[figure.ordinal()], values[figure.ordinal()]));
             }
         }
@@ -123,9 +123,9 @@ public record MonteCarlo(
         return Yield.of(kept, runs);
     }
 
-    /** @throws IllegalArgumentException for the ripple where it is not modelled */
+    /** @throws IllegalArgumentException for one that is not known of the bank */
     public FigureSpread figure(RandomFigure figure) {
         return figures.stream().filter(each -> each.figure() == figure).findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(figure.label() + " is not modelled"));
+                .orElseThrow(() -> new IllegalArgumentException(figure.label() + " is not known of this bank"));
     }
 }

@@ -3,6 +3,7 @@ package org.stillrail.electrical.spread;
 import java.util.List;
 import java.util.Objects;
 import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.bank.Distance;
 import org.stillrail.electrical.capacitor.Require;
 import org.stillrail.electrical.ripple.PeriodicCurrent;
 
@@ -15,9 +16,11 @@ import org.stillrail.electrical.ripple.PeriodicCurrent;
  * @param inductance  of the inductor; the ripple current goes with its inverse
  * @param crossoverHz where ESR and |Z| are read
  * @param switchingHz likewise
+ * @param distance    between converter and load, which does not stray; null for a bank at one node
  */
 public record RandomBank(
-        List<RandomBranch> branches, boolean lots, PeriodicCurrent current, Tolerance inductance, double crossoverHz, double switchingHz) {
+        List<RandomBranch> branches, boolean lots, PeriodicCurrent current, Tolerance inductance, double crossoverHz, double switchingHz,
+        Distance distance) {
 
     public RandomBank {
         branches = List.copyOf(branches);
@@ -29,7 +32,18 @@ public record RandomBank(
         Require.positive("switchingHz", switchingHz);
     }
 
+    /** At one node. */
+    public RandomBank(
+            List<RandomBranch> branches, boolean lots, PeriodicCurrent current, Tolerance inductance, double crossoverHz, double switchingHz) {
+        this(branches, lots, current, inductance, crossoverHz, switchingHz, null);
+    }
+
     Bank nominal() {
-        return new Bank(branches.stream().map(RandomBranch::branch).toList());
+        return new Bank(branches.stream().map(RandomBranch::branch).toList(), distance);
+    }
+
+    /** Whether a figure can be told of it. */
+    boolean has(RandomFigure figure) {
+        return figure == RandomFigure.RIPPLE ? current != null : distance != null || !figure.ofTwoNodes();
     }
 }

@@ -7,7 +7,11 @@ public enum RandomFigure {
     ESR_AT_CROSSOVER("ESR at crossover", "ohm"),
     IMPEDANCE_AT_CROSSOVER("|Z| at crossover", "ohm"),
     ESR_AT_SWITCHING("ESR at switching", "ohm"),
-    IMPEDANCE_AT_SWITCHING("|Z| at switching", "ohm");
+    IMPEDANCE_AT_SWITCHING("|Z| at switching", "ohm"),
+    /** Of a bank at two nodes, whose other figures are those at the load. */
+    ESR_FOR_CONVERTER_AT_CROSSOVER("ESR at crossover, seen by the converter", "ohm"),
+    /** Likewise: the voltage at the load for the converter's current. */
+    TRANSFER_AT_SWITCHING("|Z| at switching, converter to load", "ohm");
 
     private final String label;
     private final String unit;
@@ -15,6 +19,11 @@ public enum RandomFigure {
     RandomFigure(String label, String unit) {
         this.label = label;
         this.unit = unit;
+    }
+
+    /** Whether only a bank at two nodes has it. */
+    boolean ofTwoNodes() {
+        return this == ESR_FOR_CONVERTER_AT_CROSSOVER || this == TRANSFER_AT_SWITCHING;
     }
 
     public String label() {

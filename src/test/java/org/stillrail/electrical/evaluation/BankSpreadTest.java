@@ -19,7 +19,9 @@ import org.stillrail.electrical.capacitor.Drift;
 import org.stillrail.electrical.capacitor.OperatingPoint;
 import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.capacitor.Technology;
+import org.stillrail.electrical.requirement.ConverterFigures;
 import org.stillrail.electrical.requirement.EsrWindow;
+import org.stillrail.electrical.requirement.InputRange;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.electrical.requirement.Topology;
@@ -79,9 +81,13 @@ class BankSpreadTest {
         BankSpread one = BankSpread.of(input, FEW, 1);
         BankSpread many = BankSpread.of(input, FEW, threads);
         assertThat(many.limits()).isEqualTo(one.limits());
-        for (RandomFigure figure : RandomFigure.values()) {
-            assertThat(many.result().figure(figure).values()).containsExactly(one.result().figure(figure).values());
+        for (FigureSpread figure : one.result().figures()) {
+            assertThat(many.result().figure(figure.figure()).values()).containsExactly(figure.values());
         }
+        Distance distance = new Distance(new SeriesPath(1e-3, 10e-9), Node.LOAD, null);
+        EvaluationInput apart = Rails.input(Rails.everything(), bulk(0.5), Rails.ceramic(4).withPlace(Node.LOAD, null)).withDistance(distance);
+        assertThat(BankSpread.of(apart, FEW, threads).result().figure(RandomFigure.RIPPLE).values())
+                .containsExactly(BankSpread.of(apart, FEW, 1).result().figure(RandomFigure.RIPPLE).values());
     }
 
     /** ESR of two parts of 12 mohm, from half to one and a half times: even from 3 to 9 mohm, of which two thirds are below 7. */
@@ -157,10 +163,39 @@ class BankSpreadTest {
         assertThat(normal / even).isCloseTo(0.32885946 * Math.sqrt(3), within(0.03));
     }
 
+    /** What the verdicts of a bank at two nodes judge is what its random banks are judged by. */
     @Test
-    void twoNodesAreRefusedInWords() {
-        EvaluationInput apart = Rails.sound().withDistance(new Distance(new SeriesPath(1e-3, 10e-9), Node.LOAD, null));
-        assertThatThrownBy(() -> BankSpread.of(apart, FEW, 1)).isInstanceOf(EvaluationRefusedException.class).hasMessageContaining("path between");
+    void twoNodesWhereNothingStraysAreTheBankOfThePage() {
+        RailFigures rail = Rails.with(Rails.everything(), new EsrWindow(0.0005, 0.02, Rails.CITATION));
+        EvaluationInput apart = Rails.input(rail, Rails.polymer(2), Rails.ceramic(4).withPlace(Node.LOAD, null))
+                .withDistance(new Distance(new SeriesPath(1e-3, 10e-9), Node.LOAD, new SeriesRlc(2e-6, 0.002, 1e-10)));
+        BankSpread spread = BankSpread.of(apart, FEW, 1);
+        Evaluation evaluation = Evaluation.evaluate(apart);
+        assertThat(spread.frequencies()).isEqualTo(evaluation.frequencies());
+        assertThat(spread.result().figure(RandomFigure.RIPPLE).nominal()).isCloseTo(evaluation.ripple().peakToPeakV(), withPercentage(0.1));
+        assertThat(spread.result().figure(RandomFigure.ESR_AT_CROSSOVER).nominal())
+                .isCloseTo(evaluation.atCrossover().resistanceOhm(), withPercentage(1e-6));
+        assertThat(spread.result().figure(RandomFigure.IMPEDANCE_AT_SWITCHING).nominal())
+                .isCloseTo(evaluation.atSwitching().magnitudeOhm(), withPercentage(1e-6));
+        assertThat(spread.result().figure(RandomFigure.TRANSFER_AT_SWITCHING).nominal())
+                .isCloseTo(evaluation.quiet().get(0).impedanceOhm(), withPercentage(1e-6));
+        assertThat(spread.result().figure(RandomFigure.ESR_FOR_CONVERTER_AT_CROSSOVER).nominal())
+                .isCloseTo(evaluation.shown().bank().seenByConverter().at(evaluation.frequencies().crossoverHz()).resistanceOhm(), withPercentage(1e-6));
+        assertThat(spread.limits()).extracting(each -> each.limit().figure()).containsExactly(RandomFigure.RIPPLE, RandomFigure.TRANSFER_AT_SWITCHING,
+                RandomFigure.ESR_FOR_CONVERTER_AT_CROSSOVER, RandomFigure.ESR_FOR_CONVERTER_AT_CROSSOVER);
+        assertThat(BankSpread.of(Rails.sound(), FEW, 1).result().figures()).extracting(FigureSpread::figure)
+                .doesNotContain(RandomFigure.TRANSFER_AT_SWITCHING);
+    }
+
+    /** Of a boost's current only the ripple goes with the inverse of the inductance, not the pulse of the load. */
+    @Test
+    void theInductorOfARectifierDoesNotStrayAndThatIsSaid() {
+        ConverterFigures loose = new ConverterFigures(Topology.BOOST, 2.2e-6, 20, 0.01, 1, Rails.SWITCHING_HZ, 0, null, null);
+        RailFigures boost = Rails.with(Rails.with(Rails.rippleOnly(0.5), loose), InputRange.fixed(2));
+        BankSpread spread = BankSpread.of(Rails.input(boost, Rails.polymer(2)), FEW, 1);
+        FigureSpread ripple = spread.result().figure(RandomFigure.RIPPLE);
+        assertThat(ripple.most()).isCloseTo(ripple.least(), withPercentage(1e-9));
+        assertThat(spread.unknown()).anyMatch(sentence -> sentence.startsWith("The inductor of a boost converter does not stray here"));
     }
 
     @Test

@@ -8,13 +8,18 @@ import static org.assertj.core.data.Percentage.withPercentage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Banks;
 import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.bank.Distance;
+import org.stillrail.electrical.bank.Node;
+import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.DatasheetModel;
 import org.stillrail.electrical.capacitor.ImpedanceModel;
 import org.stillrail.electrical.capacitor.LossFigures;
@@ -45,6 +50,21 @@ class MonteCarloTest {
                 true, BUCK, Tolerance.uniform(0.2), 30e3, 300e3);
     }
 
+    /** The same branches, the last of them at the load beyond a path, with a fixed capacitance there or without. */
+    private static RandomBank apart(SeriesRlc load) {
+        RandomBank together = threeBranches();
+        List<RandomBranch> branches = new ArrayList<>(together.branches());
+        RandomBranch last = branches.remove(2);
+        Branch branch = last.branch();
+        branches.add(new RandomBranch(new Branch(branch.label(), branch.count(), branch.part(), branch.mounting(), branch.shared(), Node.LOAD),
+                last.capacitanceF(), last.capacitance(), last.resistance(), last.resistanceHz()));
+        return new RandomBank(branches, true, BUCK, together.inductance(), 30e3, 300e3, new Distance(new SeriesPath(1e-3, 5e-9), Node.LOAD, load));
+    }
+
+    static Stream<RandomBank> banks() {
+        return Stream.of(threeBranches(), apart(null), apart(new SeriesRlc(2e-6, 0.002, 1e-10)));
+    }
+
     private static ImpedanceModel table(SeriesRlc part) {
         FrequencyGrid points = FrequencyGrid.logSpaced(100, 1e8, 201);
         double[] r = new double[201];
@@ -63,11 +83,34 @@ class MonteCarloTest {
         List<RandomLimit> limits = List.of(new RandomLimit(RandomFigure.RIPPLE, Bound.AT_MOST, 0.012));
         MonteCarlo one = MonteCarlo.of(threeBranches(), limits, 301, 42, 1);
         MonteCarlo many = MonteCarlo.of(threeBranches(), limits, 301, 42, threads);
-        for (int i = 0; i < RandomFigure.values().length; i++) {
+        assertThat(values(many)).hasSameSizeAs(values(one));
+        for (int i = 0; i < values(one).size(); i++) {
             assertThat(values(many).get(i)).containsExactly(values(one).get(i));
         }
         assertThat(many.together()).isEqualTo(one.together());
         assertThat(many.yields()).isEqualTo(one.yields());
+    }
+
+    /** Capacitances too large to matter leave three resistances: one at the converter, the path's, one at the load. */
+    @Test
+    void twoResistancesAndAPathAreADivider() {
+        double near = 0.02;
+        double far = 0.005;
+        double path = 0.003;
+        RandomBranch atConverter = random(1, new SeriesRlc(100, near, 0), 100, Tolerance.NONE, Tolerance.NONE);
+        RandomBranch atLoad = new RandomBranch(
+                new Branch("far", 1, new SeriesRlc(100, far, 0), SeriesPath.NONE, SeriesPath.NONE, Node.LOAD), 100, Tolerance.NONE, Tolerance.NONE, 1e5);
+        MonteCarlo result = MonteCarlo.of(new RandomBank(List.of(atConverter, atLoad), true, BUCK, Tolerance.NONE, 30e3, 300e3,
+                new Distance(new SeriesPath(path, 0), Node.LOAD, null)), List.of(), 3, 1, 1);
+        double sum = near + path + far;
+        double currentA = BUCK.inductorPeakToPeakA().getAsDouble();
+        Source divider = Source.fromMemory("circuit theory, current divider");
+        Check.that(Topic.SPREAD, "Random banks of 20 mohm, a path of 3 mohm and 5 mohm at the load: ripple there, dI R1 R2 / (R1 + Rp + R2)").source(divider)
+                .expected("V", currentA * near * far / sum).relative(1e-4).got(result.figure(RandomFigure.RIPPLE).most());
+        Check.that(Topic.SPREAD, "The same: ESR that the load sees, that the converter sees, |Z| from one to the other").source(divider)
+                .expected("ohm", far * (near + path) / sum, near * (far + path) / sum, near * far / sum).relative(1e-6)
+                .got(result.figure(RandomFigure.ESR_AT_CROSSOVER).most(), result.figure(RandomFigure.ESR_FOR_CONVERTER_AT_CROSSOVER).most(),
+                        result.figure(RandomFigure.TRANSFER_AT_SWITCHING).most());
     }
 
     @Test
@@ -77,9 +120,9 @@ class MonteCarloTest {
     }
 
     /** Each draw again by the models themselves and the exact ripple; what the quick ripple leaves out stays within its stated error. */
-    @Test
-    void quickFiguresAreThoseOfTheBankItself() {
-        RandomBank bank = threeBranches();
+    @ParameterizedTest
+    @MethodSource("banks")
+    void quickFiguresAreThoseOfTheBankItself(RandomBank bank) {
         Draws draws = new Draws(bank);
         assertThat(draws.rippleError()).isLessThan(1e-3);
         int runs = 40;
@@ -94,7 +137,7 @@ class MonteCarloTest {
                 double r = branch.resistance().at(random.uniform(variable++));
                 branches.add(Draws.changed(branch, 1 + c, r));
             }
-            Bank whole = new Bank(branches);
+            Bank whole = new Bank(branches, bank.distance());
             double l = 4.7e-6 * (1 + bank.inductance().at(random.uniform(variable)));
             double ripple = Ripple.of(whole, new BuckCurrent(12, 3.3, l, 300e3, 1), 10).peakToPeakV();
             assertThat(quick[RandomFigure.RIPPLE.ordinal()][i]).isCloseTo(ripple, withPercentage(100 * draws.rippleError()));
@@ -102,6 +145,12 @@ class MonteCarloTest {
                 whole.at(300e3).resistanceOhm(), Math.sqrt(whole.at(300e3).squaredMagnitude())};
             for (int k = 0; k < read.length; k++) {
                 assertThat(quick[RandomFigure.ESR_AT_CROSSOVER.ordinal() + k][i]).isCloseTo(read[k], withPercentage(1e-7));
+            }
+            if (bank.distance() != null) {
+                assertThat(quick[RandomFigure.ESR_FOR_CONVERTER_AT_CROSSOVER.ordinal()][i])
+                        .isCloseTo(whole.seenByConverter().at(30e3).resistanceOhm(), withPercentage(1e-7));
+                assertThat(quick[RandomFigure.TRANSFER_AT_SWITCHING.ordinal()][i])
+                        .isCloseTo(Math.sqrt(whole.response(Node.CONVERTER, Node.LOAD).at(300e3).squaredMagnitude()), withPercentage(1e-7));
             }
         }
     }
@@ -196,7 +245,7 @@ class MonteCarloTest {
         assertThat(values(result).get(3)).containsExactly(
                 MonteCarlo.of(with, List.of(), 10, 1, 1).figure(RandomFigure.IMPEDANCE_AT_SWITCHING).values());
         assertThatThrownBy(() -> MonteCarlo.of(bank, List.of(new RandomLimit(RandomFigure.RIPPLE, Bound.AT_MOST, 1)), 1, 1, 1))
-                .hasMessageContaining("limits must not hold the ripple");
+                .hasMessageContaining("limits must not hold 'Ripple");
     }
 
     @Test
