@@ -157,15 +157,20 @@ final class BankCharts {
         }
         List<Series> series = new ArrayList<>();
         if (pattern.limited() != null) {
-            series.add(Series.of("pattern-limited", "with duty limits", "reference", pattern.limited().timeS(), pattern.limited().deviationV()));
+            series.add(Series.of("pattern-limited", "with duty limits", "reference", pattern.limited().timeS(),
+                    shifted(pattern.limited().deviationV(), pattern.beginsV())));
         }
         double[] timeS = pattern.linear().timeS();
         series.add(Series.of("pattern-step", "one step alone", "reference", new double[] {0, timeS[timeS.length - 1]},
                 new double[] {-pattern.worst().singleStepV(), -pattern.worst().singleStepV()}));
-        series.add(Series.of("pattern", "deviation", "bank", timeS, pattern.linear().deviationV()));
+        series.add(Series.of("pattern", "deviation", "bank", timeS, shifted(pattern.linear().deviationV(), pattern.beginsV())));
         series.addAll(allowed(timeS[timeS.length - 1]));
         return new ChartData("Deviation of the output under that load, without duty limits and with them", Axis.TIME, Axis.linear("Deviation", "V"), series,
                 List.of(new Mark(pattern.worst().deviationAtS(), "full effect")), List.of()).at(atLoad());
+    }
+
+    private static double[] shifted(double[] values, double by) {
+        return by == 0 ? values : Arrays.stream(values).map(value -> value + by).toArray();
     }
 
     private static double least(LoadStep step) {

@@ -45,8 +45,7 @@ class StepCalculation {
                 request.durationS(),
                 request.dutyLimits() == null || request.dutyLimits(),
                 request.samples() == null ? StepRequest.DEFAULT_SAMPLES : request.samples(),
-                request.settleBandV(),
-                0));
+                request.settleBandV()));
         List<String> warnings = new ArrayList<>(resolved.warnings());
         double slowestHz = 1 / request.durationS();
         warnings.addAll(bank.warnings(

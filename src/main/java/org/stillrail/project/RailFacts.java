@@ -41,7 +41,7 @@ public final class RailFacts {
         if (rail.loadStep() != null) {
             facts.add("Load step", q(rail.loadStep().fromA(), "A") + " to " + q(rail.loadStep().toA(), "A") + " at "
                     + q(rail.loadStep().slewAPerS(), "A/s") + ", deviation at most " + q(rail.loadStep().allowedDeviationV(), "V")
-                    + ", settled within ±" + q(rail.loadStep().settledWithinV(), "V"), rail.loadStep().citation());
+                    + (rail.loadStep().loadLineOhm() == null ? "" : ", load line " + q(rail.loadStep().loadLineOhm(), "ohm")) + ", settled within ±" + q(rail.loadStep().settledWithinV(), "V"), rail.loadStep().citation());
         }
         if (rail.margins() != null) {
             List<String> least = new ArrayList<>();

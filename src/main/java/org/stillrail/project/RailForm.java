@@ -178,12 +178,13 @@ final class RailForm {
         Double toA = form.notNegative("stepTo", "Load step to", "A", asked || !form.isBlank("stepFrom"));
         Double slew = form.positive("stepSlew", "Slew", "A/s", asked);
         Double deviationV = form.positive("stepDeviation", "Allowed deviation", "V", asked);
+        Double loadLineOhm = form.positive("stepLoadLine", "Load line", "ohm", false);
         Double settleBandV = form.positive("stepSettle", "Settled within", "V", false);
         Citation citation = citation(form, "step", asked);
         if (fromA != null && toA != null && fromA.equals(toA)) {
             form.errors().add("stepTo", "A load step needs two different currents");
         }
-        return fromA == null || toA == null || slew == null || deviationV == null ? null : new LoadStep(fromA, toA, slew, deviationV, citation, settleBandV);
+        return fromA == null || toA == null || slew == null || deviationV == null ? null : new LoadStep(fromA, toA, slew, deviationV, citation, settleBandV, loadLineOhm);
     }
 
     private static EsrWindow readEsrWindow(Form form) {
@@ -291,6 +292,7 @@ final class RailForm {
                     .with("stepTo", Quantity.entry(rail.loadStep().toA(), "A"))
                     .with("stepSlew", Quantity.entry(rail.loadStep().slewAPerS(), "A/s"))
                     .with("stepDeviation", Quantity.entry(rail.loadStep().allowedDeviationV(), "V"))
+                    .with("stepLoadLine", Quantity.entry(rail.loadStep().loadLineOhm(), "ohm"))
                     .with("stepSettle", Quantity.entry(rail.loadStep().settleBandV(), "V")), "step", rail.loadStep().citation());
         }
         if (rail.margins() != null) {

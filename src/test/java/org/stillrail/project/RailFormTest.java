@@ -73,11 +73,12 @@ class RailFormTest {
     void marginsAndTheBandToSettleInAreOptionalAndComeBack() {
         assertThat(RailForm.read(form()).figures().margins()).isNull();
         Form asking = form().with("leastPhaseMargin", "45").with("leastGainMargin", "8 dB").with("marginsDocument", "Board requirements")
-                .with("stepFrom", "1").with("stepTo", "4").with("stepSlew", "1M").with("stepDeviation", "100m").with("stepSettle", "5m")
+                .with("stepFrom", "1").with("stepTo", "4").with("stepSlew", "1M").with("stepDeviation", "100m").with("stepSettle", "5m").with("stepLoadLine", "2m")
                 .with("stepDocument", "Board requirements");
         RailDocument stored = RailForm.read(asking);
         assertThat(stored.figures().margins().leastGainDb()).isEqualTo(8);
         assertThat(stored.figures().loadStep().settledWithinV()).isEqualTo(5e-3);
+        assertThat(stored.figures().loadStep().loadLineOhm()).isEqualTo(2e-3);
         assertThat(RailForm.read(RailForm.fill(stored))).isEqualTo(stored);
         Form wrong = form().with("leastPhaseMargin", "95");
         assertThat(RailForm.read(wrong)).isNull();

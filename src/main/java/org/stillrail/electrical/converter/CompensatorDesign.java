@@ -29,8 +29,11 @@ public final class CompensatorDesign {
     private CompensatorDesign() {
     }
 
-    /** @throws DesignRefusedException in words, where the wish cannot be had */
-    public static Compensator place(Bank bank, PowerStage stage, Control control, LoopTarget target) {
+    /**
+     * @param loadLineOhm as in {@link Converter}
+     * @throws DesignRefusedException in words, where the wish cannot be had
+     */
+    public static Compensator place(Bank bank, PowerStage stage, Control control, LoopTarget target, double loadLineOhm) {
         double fc = target.crossoverHz();
         if (fc >= stage.switchingHz() / 2) {
             throw new DesignRefusedException(say("A crossover of %.6g Hz cannot be had: it must stay below half the switching"
@@ -40,7 +43,7 @@ public final class CompensatorDesign {
             throw new DesignRefusedException("No compensator helps: the current loop itself is unstable at this duty; give it"
                     + " more slope compensation (slopeAPerS)");
         }
-        Plant.Point plant = new Plant(bank, stage, control).at(fc);
+        Plant.Point plant = new Plant(bank, stage, control, loadLineOhm).at(fc);
         if (!(plant.magnitude() > 0) || Double.isInfinite(plant.magnitude())) {
             throw new DesignRefusedException(say("The bank resonates without loss at the crossover of %.6g Hz; no gain can be"
                     + " set there", fc));

@@ -19,6 +19,9 @@ import org.stillrail.electrical.curve.FrequencyGrid;
  * Zclosed = Zopen / (1 + T)
  * </pre>
  *
+ * With a load line R the set-point falls with the inductor's current: T is multiplied by {@code 1 + R / Zbank}, and
+ * {@code Zclosed = (Zopen + R T / (1 + R / Zbank)) / (1 + T)}, which is R where T is large. Derived.
+ *
  * In a bank at two nodes Zbank is what the converter sees, {@link RemoteSense} comes into T where the load is sensed, and Zopen and
  * Zclosed are what the load sees ({@link TwoNodePoint}).
  *
@@ -148,8 +151,12 @@ public final class Loop {
         if (!(z.magnitude() > 0 && Double.isFinite(z.magnitude()))) {
             throw new LosslessResonanceException("The bank", point.hz());
         }
-        double openOhm = inductor == null ? z.magnitude() : z.times(inductor).over(z.plus(inductor)).magnitude();
-        return new Seen(openOhm, openOhm / returnDifference, 1 / returnDifference);
+        Complex open = inductor == null ? z : z.times(inductor).over(z.plus(inductor));
+        double loadLineOhm = converter.loadLineOhm();
+        double closedOhm = loadLineOhm == 0 ? open.magnitude() / returnDifference
+                : open.plus(loopGain.times(new Complex(loadLineOhm, 0)).over(Complex.ONE.plus(new Complex(loadLineOhm, 0).over(z)))).magnitude()
+                        / returnDifference;
+        return new Seen(open.magnitude(), closedOhm, 1 / returnDifference);
     }
 
     private static LoopScan.Crossing crossover(LoopScan scan, double startHz, double stopHz) {

@@ -25,7 +25,7 @@ final class LoopGain {
     private final Compensator compensator;
 
     LoopGain(Bank bank, Converter converter) {
-        this.plant = new Plant(bank, converter.stage(), converter.control());
+        this.plant = new Plant(bank, converter.stage(), converter.control(), converter.loadLineOhm());
         this.compensator = converter.compensator();
     }
 

@@ -14,6 +14,9 @@ import org.stillrail.electrical.capacitor.ImpedancePoint;
  * current mode:  1 / senseOhm * Zbank * H(s)                                     phase -90 at 0 Hz
  * </pre>
  *
+ * Times {@code 1 + loadLine / Zbank} where the set-point falls with the inductor's current, whose share through the bank that is: passive
+ * and real at least 1, so its angle too stays within -90 .. 90 deg.
+ *
  * Zbank is what the converter sees. Where a bank at two nodes is sensed at the load, the divider of {@link RemoteSense} follows.
  */
 final class Plant {
@@ -29,6 +32,17 @@ final class Plant {
     record Point(
             double hz, double magnitude, double phaseDeg, double bankConductance, double bankSusceptance, double filterImaginary,
             double dividerImaginary) {
+
+        /** A shorted bank has no voltage but its current: the limit is worked out where it is met. */
+        private Point drooping(double loadLineOhm) {
+            if (loadLineOhm == 0 || Double.isInfinite(bankConductance)) {
+                return this;
+            }
+            double re = 1 + loadLineOhm * bankConductance;
+            double im = loadLineOhm * bankSusceptance;
+            return new Point(hz, magnitude * Math.hypot(re, im), phaseDeg + Math.toDegrees(Math.atan2(im, re)), bankConductance, bankSusceptance,
+                    filterImaginary, dividerImaginary);
+        }
 
         private Point sensed(RemoteSense.Point remote) {
             return new Point(hz, magnitude * remote.magnitude(), phaseDeg + remote.phaseDeg(), bankConductance, bankSusceptance, filterImaginary,
@@ -48,8 +62,14 @@ final class Plant {
     private final boolean currentMode;
     private final double inverseSamplingQ;
     private final double samplingOmega;
+    private final double loadLineOhm;
 
-    Plant(Bank bank, PowerStage stage, Control control) {
+    /** @throws IllegalArgumentException for a load line with two nodes */
+    Plant(Bank bank, PowerStage stage, Control control, double loadLineOhm) {
+        if (loadLineOhm > 0 && bank.distance() != null) {
+            throw new IllegalArgumentException("A load line is modelled at one node only, not with a path between converter and load");
+        }
+        this.loadLineOhm = loadLineOhm;
         this.bank = bank.seenByConverter();
         this.remote = RemoteSense.of(bank);
         this.inductanceH = stage.combinedInductanceH();
@@ -71,7 +91,7 @@ final class Plant {
     }
 
     Point at(double hz) {
-        Point point = atConverter(hz);
+        Point point = atConverter(hz).drooping(loadLineOhm);
         return remote == null ? point : point.sensed(remote.at(hz));
     }
 
@@ -122,6 +142,9 @@ final class Plant {
         double phase = currentMode
                 ? -Math.atan2(omega / samplingOmega * inverseSamplingQ, 1 - omega / samplingOmega * (omega / samplingOmega))
                 : -Math.atan2(omega * inductanceH, resistanceOhm);
-        return new Point(hz, 0, Math.toDegrees(phase) - 360 * hz * delayS, Double.POSITIVE_INFINITY, 0, Double.POSITIVE_INFINITY, 0);
+        double magnitude = loadLineOhm == 0 ? 0 : gain * loadLineOhm / (currentMode
+                ? Math.hypot(1 - omega / samplingOmega * (omega / samplingOmega), omega / samplingOmega * inverseSamplingQ)
+                : Math.hypot(resistanceOhm, omega * inductanceH));
+        return new Point(hz, magnitude, Math.toDegrees(phase) - 360 * hz * delayS, Double.POSITIVE_INFINITY, 0, Double.POSITIVE_INFINITY, 0);
     }
 }

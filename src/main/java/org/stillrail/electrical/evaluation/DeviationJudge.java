@@ -47,13 +47,19 @@ final class DeviationJudge implements Judge {
         String kind = under ? "undershoot" : "overshoot";
         String where = figures.bank().distance() == null ? "" : " at the load";
         String sentence = "The load step makes an " + kind + " of " + Words.beside(value, limit, "V") + where + ", " + Words.quantity(limit, "V") + " allowed,"
-                + Corner.at(corner) + "; " + carrier.name() + " carries most of the current round the crossover." + how(steps);
+                + Corner.at(corner) + "; " + carrier.name() + " carries most of the current round the crossover." + droop() + how(steps);
         Explanation explanation = new Explanation(
                 "The output falls by " + Words.quantity(steps.undershootV(), "V") + " and rises by " + Words.quantity(steps.overshootV(), "V")
                         + " at most, while the loop brings the inductor's current to the load's.",
                 carrier.name() + " carries " + Words.percent(carrier.share()) + " of the current at " + Words.quantity(hz, "Hz") + ".",
                 "More capacitance, less ESR, or a higher crossover lowers it.");
         return form.judged(limit, value, corner, carrier.index(), sentence, explanation, new Span(hz / LoopBand.SPREAD, hz * LoopBand.SPREAD));
+    }
+
+    /** What of it the load line makes. */
+    private String droop() {
+        double droopV = Math.abs(rail.loadStep().droopV(rail.loadStep().toA() - rail.loadStep().fromA()));
+        return droopV == 0 ? "" : " The load line moves the set-point by " + Words.quantity(droopV, "V") + " of it.";
     }
 
     /** How well the branches are known in time, where that is not exact. */

@@ -18,8 +18,9 @@ import org.stillrail.electrical.step.WorstLoadSearch;
  *
  * @param linear  without duty limits, as it was found
  * @param limited with them; null where that cannot be had
+ * @param beginsV where both begin, from the rest at the lower current: 0 or negative, not 0 only with a load line
  */
-public record LoadPattern(WorstLoad worst, StepResult linear, StepResult limited) {
+public record LoadPattern(WorstLoad worst, StepResult linear, StepResult limited, double beginsV) {
 
     private static final int SAMPLES = 800;
     /** So much of its length is shown before and after it. */
@@ -41,6 +42,7 @@ public record LoadPattern(WorstLoad worst, StepResult linear, StepResult limited
         LoadCourse course = new LoadCourse(timeS, worst.loadA());
         StepRequest request = StepRequest.of(bank, converter, StepPair.step(step), timeS[timeS.length - 1] * (1 + AROUND)).withSamples(SAMPLES);
         return new LoadPattern(worst, org.stillrail.electrical.step.LoadStep.along(course, request.unlimited(), inTime),
-                Tried.of(() -> org.stillrail.electrical.step.LoadStep.along(course, request, inTime)).value());
+                Tried.of(() -> org.stillrail.electrical.step.LoadStep.along(course, request, inTime)).value(),
+                -step.droopV(course.loadA()[0] - Math.min(step.fromA(), step.toA())));
     }
 }

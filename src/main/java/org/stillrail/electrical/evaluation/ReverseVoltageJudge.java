@@ -48,7 +48,7 @@ final class ReverseVoltageJudge implements BranchJudge {
             return missing;
         }
         double fall = VoltageRatingJudge.accuracyV(rail) + VoltageRatingJudge.ripplePeakToPeakV(figures, branch) / 2
-                + (figures.steps() == null ? 0 : Math.max(0, figures.steps().value().undershootV()));
+                + (figures.steps() == null ? 0 : figures.steps().value().belowNominalV(rail.loadStep()));
         ReverseVoltage reverse = ReverseVoltage.of(branch.technology(), branch.ratedVoltageV(), branch.ratings().reverseV(),
                 warmestC(figures, index), rail.nominalVoltageV() - fall);
         double limit = rail.nominalVoltageV() + reverse.allowedV();

@@ -99,7 +99,17 @@ public record StepPair(StepResult step, StepResult release) {
         return step.settledAtS() == null || release.settledAtS() == null ? null : (Double) Math.max(step.settledAtS(), release.settledAtS());
     }
 
-    /** Largest fall below the set-point in either response, in V, 0 or positive. */
+    /** Farthest below nominal, where the set-point at no load stands, in V: with a load line either response begins below it. */
+    double belowNominalV(LoadStep figures) {
+        return Math.max(figures.droopV(figures.fromA()) + step.undershootV(), figures.droopV(figures.toA()) + release.undershootV());
+    }
+
+    /** Farthest above nominal likewise, 0 or positive. */
+    double aboveNominalV(LoadStep figures) {
+        return Math.max(0, Math.max(step.overshootV() - figures.droopV(figures.fromA()), release.overshootV() - figures.droopV(figures.toA())));
+    }
+
+    /** Largest fall below the voltage before either response, in V, 0 or positive. */
     public double undershootV() {
         return Math.max(step.undershootV(), release.undershootV());
     }

@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.requirement.LoadStep;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.electrical.requirement.Verdict;
@@ -150,10 +151,10 @@ record Verdicts(Fitting fitting, List<CornerFigures> figures, List<Verdict> verd
                 case VOLTAGE_RATING -> wanted.addAll(EnumSet.of(Probe.Item.RIPPLE, Probe.Item.STRESS));
                 case RIPPLE_CURRENT, TEMPERATURE, LIFE -> wanted.add(Probe.Item.STRESS);
                 case DAMPING, PHASE_MARGIN, GAIN_MARGIN -> wanted.add(Probe.Item.LOOP);
-                case DEVIATION -> wanted.addAll(responses(known, null));
+                case DEVIATION -> wanted.addAll(responses(known, fitting.input().rail().loadStep(), null));
                 case WINDOW -> {
                     wanted.add(Probe.Item.RIPPLE);
-                    wanted.addAll(responses(known, WindowJudge.below(fitting.input().rail(), known)));
+                    wanted.addAll(responses(known, fitting.input().rail().loadStep(), WindowJudge.below(fitting.input().rail(), known)));
                 }
                 default -> { }
             }
@@ -162,13 +163,17 @@ record Verdicts(Fitting fitting, List<CornerFigures> figures, List<Verdict> verd
     }
 
     /** @param fall whether the largest fall is looked for, or the largest rise; null for the larger of both */
-    private static Set<Probe.Item> responses(CornerFigures known, Boolean fall) {
+    private static Set<Probe.Item> responses(CornerFigures known, LoadStep figures, Boolean fall) {
         if (known.steps() == null || !known.steps().answered()) {
             return EnumSet.of(Probe.Item.LOOP);
         }
         StepPair pair = known.steps().value();
         boolean under = fall == null ? pair.undershootV() > pair.overshootV() : fall;
-        boolean step = under ? pair.step().undershootV() > pair.release().undershootV() : pair.step().overshootV() > pair.release().overshootV();
+        // Against nominal either begins as far below it as the load line lets it.
+        double stepBeginsV = fall == null ? 0 : figures.droopV(figures.fromA());
+        double releaseBeginsV = fall == null ? 0 : figures.droopV(figures.toA());
+        boolean step = under ? stepBeginsV + pair.step().undershootV() > releaseBeginsV + pair.release().undershootV()
+                : pair.step().overshootV() - stepBeginsV > pair.release().overshootV() - releaseBeginsV;
         return EnumSet.of(step ? Probe.Item.STEP : Probe.Item.RELEASE);
     }
 

@@ -73,7 +73,8 @@ final class WindowJudge implements Judge {
         if (figures.steps() == null) {
             return Tried.refused("The converter's control is not stated, so the share of the load step is not known");
         }
-        return figures.steps().then(steps -> WindowShares.of(corner, rail.window(), ripple, steps.overshootV(), steps.undershootV()));
+        return figures.steps().then(steps -> WindowShares.of(corner, rail.window(), ripple,
+                steps.aboveNominalV(rail.loadStep()), steps.belowNominalV(rail.loadStep())));
     }
 
     /** Whether the worse side is the one below nominal; null where that is not known. */

@@ -71,8 +71,8 @@ final class Circuit {
     private final Map<Regime, Mode> modes = new HashMap<>();
 
     /** A bank at one node. @param converter null for the bank alone */
-    Circuit(List<AdmittanceStateSpace> branches, Converter converter, double fromA, double loadLineOhm) {
-        this(branches, null, converter, fromA, loadLineOhm, new Propagators());
+    Circuit(List<AdmittanceStateSpace> branches, Converter converter, double fromA) {
+        this(branches, null, converter, fromA, new Propagators());
     }
 
     /**
@@ -80,7 +80,7 @@ final class Circuit {
      * @param far       null for one node
      * @param converter null for the bank alone
      */
-    Circuit(List<AdmittanceStateSpace> branches, FarNode far, Converter converter, double fromA, double loadLineOhm, Propagators propagators) {
+    Circuit(List<AdmittanceStateSpace> branches, FarNode far, Converter converter, double fromA, Propagators propagators) {
         this.propagators = propagators;
         this.far = far;
         this.farAt = branches.stream().mapToInt(AdmittanceStateSpace::states).sum();
@@ -123,7 +123,7 @@ final class Circuit {
         this.conductance = d;
         this.capacitance = e;
         this.weak = e == 0 && d > 0 && d < WEAK_S && inductiveBranch;
-        this.loadLineOhm = loadLineOhm;
+        this.loadLineOhm = converter == null ? 0 : converter.loadLineOhm();
         this.stage = converter == null ? null : converter.stage();
         if (converter != null && converter.control() instanceof VoltageMode voltage) {
             this.voltageMode = true;

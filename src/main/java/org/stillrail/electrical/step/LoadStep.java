@@ -81,11 +81,12 @@ public final class LoadStep {
             }
         }
         FarNode far = distance == null ? null : new FarNode(beyond, distance.path(), distance.sense() == Node.LOAD);
-        Circuit circuit = new Circuit(near, far, converter, load.fromA(), request.loadLineOhm(), realisation.propagators());
+        Circuit circuit = new Circuit(near, far, converter, load.fromA(), realisation.propagators());
         if (request.limited() && circuit.isVoltageMode()) {
             requireSteadyState(circuit.steadyDuty(load.fromA()), load.fromA());
         }
-        Trace trace = new Trace(request.samples(), request.durationS(), load.fromA(),
+        double settledV = converter == null ? 0 : -converter.loadLineOhm() * load.deviationA(load.corners() - 1);
+        Trace trace = new Trace(request.samples(), request.durationS(), load.fromA(), settledV,
                 request.settleBandV() == null ? Double.POSITIVE_INFINITY : request.settleBandV());
         if (swings != null) {
             trace.follow(swings);

@@ -13,12 +13,10 @@ import org.stillrail.electrical.converter.Converter;
  * @param limited      whether the averaged duty stays in 0 .. 1 (in current mode: the inductor's slew within what the duty
  *                     allows)
  * @param samples      number of times in the answer, both ends included, 2 or more
- * @param settleBandV  half width of the band round the set-point for the settling time, null for none
- * @param loadLineOhm  the set-point falls by this times the inductor current, zero or positive
+ * @param settleBandV  half width of the band round the set-point, where the load line leads, for the settling time, null for none
  */
 public record StepRequest(
-        Bank bank, Converter converter, Load load, double durationS, boolean limited, int samples, Double settleBandV,
-        double loadLineOhm) {
+        Bank bank, Converter converter, Load load, double durationS, boolean limited, int samples, Double settleBandV) {
 
     public static final int DEFAULT_SAMPLES = 1000;
     public static final int MOST_SAMPLES = 200_000;
@@ -33,27 +31,22 @@ public record StepRequest(
         if (settleBandV != null) {
             Require.positive("settleBandV", settleBandV);
         }
-        Require.notNegative("loadLineOhm", loadLineOhm);
     }
 
-    /** With limits, the default number of samples, no band and no load line. */
+    /** With limits, the default number of samples and no band. */
     public static StepRequest of(Bank bank, Converter converter, Load load, double durationS) {
-        return new StepRequest(bank, converter, load, durationS, true, DEFAULT_SAMPLES, null, 0);
+        return new StepRequest(bank, converter, load, durationS, true, DEFAULT_SAMPLES, null);
     }
 
     public StepRequest unlimited() {
-        return new StepRequest(bank, converter, load, durationS, false, samples, settleBandV, loadLineOhm);
+        return new StepRequest(bank, converter, load, durationS, false, samples, settleBandV);
     }
 
     public StepRequest withSamples(int newSamples) {
-        return new StepRequest(bank, converter, load, durationS, limited, newSamples, settleBandV, loadLineOhm);
+        return new StepRequest(bank, converter, load, durationS, limited, newSamples, settleBandV);
     }
 
     public StepRequest withSettleBandV(double bandV) {
-        return new StepRequest(bank, converter, load, durationS, limited, samples, bandV, loadLineOhm);
-    }
-
-    public StepRequest withLoadLineOhm(double ohm) {
-        return new StepRequest(bank, converter, load, durationS, limited, samples, settleBandV, ohm);
+        return new StepRequest(bank, converter, load, durationS, limited, samples, bandV);
     }
 }

@@ -52,6 +52,16 @@ final class Swings {
         return all;
     }
 
+    /** All falls of the response together, positive. */
+    double totalFallV() {
+        double sum = 0;
+        List<Turn> all = turns();
+        for (int k = 1; k < all.size(); k++) {
+            sum += Math.max(0, all.get(k - 1).v() - all.get(k).v());
+        }
+        return sum;
+    }
+
     double totalVariationV() {
         double sum = 0;
         List<Turn> all = turns();

@@ -8,6 +8,7 @@ final class Trace {
     private final double[] timeS;
     private final double[] deviationV;
     private final double[] inductorA;
+    private final double settledV;
     private final double bandV;
     private int filled = 1;
     private double lowestV;
@@ -18,8 +19,11 @@ final class Trace {
     private double endV;
     private Swings swings;
 
-    /** @param bandV positive infinity for none */
-    Trace(int samples, double durationS, double initialInductorA, double bandV) {
+    /**
+     * @param settledV the deviation that the response settles at
+     * @param bandV    round that; positive infinity for none
+     */
+    Trace(int samples, double durationS, double initialInductorA, double settledV, double bandV) {
         this.timeS = new double[samples];
         this.deviationV = new double[samples];
         this.inductorA = new double[samples];
@@ -27,6 +31,7 @@ final class Trace {
             timeS[i] = durationS * i / (samples - 1);
         }
         inductorA[0] = initialInductorA;
+        this.settledV = settledV;
         this.bandV = bandV;
     }
 
@@ -90,7 +95,7 @@ final class Trace {
     }
 
     Double settledAtS() {
-        return Double.isInfinite(bandV) || Math.abs(endV) > bandV ? null : (Double) Math.max(0, lastOutsideS);
+        return Double.isInfinite(bandV) || Math.abs(endV - settledV) > bandV ? null : (Double) Math.max(0, lastOutsideS);
     }
 
     private void extreme(double atS, double v) {
@@ -132,6 +137,6 @@ final class Trace {
     }
 
     private boolean outside(Segment voltage, double fraction) {
-        return Math.abs(voltage.at(fraction)) > bandV;
+        return Math.abs(voltage.at(fraction) - settledV) > bandV;
     }
 }

@@ -7,7 +7,8 @@ import java.util.List;
  * The load pattern that does worst to a regulated rail, and what it does, in the linear model. The same pattern mirrored about
  * the middle of the currents rises as far as this one falls.
  *
- * @param deviationV     the largest deviation that any load within the current limits and the slew can cause, positive
+ * @param deviationV     the largest deviation that any load within the current limits and the slew can cause, positive; with a load line, below the rest at the
+ *                       lower current
  * @param singleStepV    the largest deviation of one step between the limits, for comparison
  * @param timeS          corners of the pattern, from 0; straight lines between
  * @param loadA          the load's current there, same length

@@ -7,7 +7,8 @@ import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.converter.Converter;
 
 /**
- * Finds the worst load pattern. A regulated rail's impedance is 0 at DC, so of a load that only has to stay between two currents
+ * Finds the worst load pattern. With a load line the output does not come back to where it was: all falls of the response then count, from
+ * the rest at the lower current. Otherwise a regulated rail's impedance is 0 at DC, so of a load that only has to stay between two currents
  * the worst deviation is half their difference times the total variation of the response to a unit step: the load steps back and
  * forth so that every swing of the response adds up at one instant.
  *
@@ -44,10 +45,10 @@ public final class WorstLoadSearch {
         StepResult single = LoadStep.following(request, realisation, swings);
         List<String> warnings = new ArrayList<>();
         double singleStepV = Math.max(single.undershootV(), single.overshootV());
-        if (Math.abs(single.deviationV()[1]) > UNSETTLED * singleStepV) {
+        if (Math.abs(single.deviationV()[1] + converter.loadLineOhm() * up.stepA()) > UNSETTLED * singleStepV) {
             warnings.add("The response has not died away within " + durationS + " s; a longer pattern may do worse");
         }
-        WorstLoad smoothed = smoothed(swings, up, singleStepV, warnings);
+        WorstLoad smoothed = smoothed(swings, up, converter.loadLineOhm() > 0 ? swings.totalFallV() : swings.totalVariationV() / 2, singleStepV, warnings);
         if (apart(swings, up.rampS())) {
             return smoothed;
         }
@@ -66,7 +67,7 @@ public final class WorstLoadSearch {
     }
 
     /** While the response to a rising load falls, the load of so long ago should be high, while it rises, low. */
-    private static WorstLoad smoothed(Swings swings, Load load, double singleStepV, List<String> warnings) {
+    private static WorstLoad smoothed(Swings swings, Load load, double deviationV, double singleStepV, List<String> warnings) {
         List<Swings.Turn> turns = swings.turns();
         double endS = turns.get(turns.size() - 1).atS();
         int n = turns.size() - 1;
@@ -89,7 +90,7 @@ public final class WorstLoadSearch {
         for (int i = 0; i < timeS.length; i++) {
             loadA[i] = load.fromA() + load.stepA() * shareHigh(timeS[i], rampS, switchS, high);
         }
-        return new WorstLoad(swings.totalVariationV() / 2, singleStepV, timeS, loadA, endS, warnings);
+        return new WorstLoad(deviationV, singleStepV, timeS, loadA, endS, warnings);
     }
 
     /** A swing that takes no time is a jump; it cannot be met exactly, only as closely as one likes. That at 0 s is met by what follows the pattern. */
@@ -140,20 +141,23 @@ public final class WorstLoadSearch {
         double[] response = deviation(request, little, times, stepS, realisation);
         // At the end of the last ramp the load still moves: the value before a jump.
         response[1] = deviation(request, little, 1, stepS, realisation)[1];
-        return best(response, levels, stepS, load, singleStepV, warnings);
+        return best(response, request.converter().loadLineOhm() * part, levels, stepS, load, singleStepV, warnings);
     }
 
     private static double[] deviation(StepRequest request, Load load, int times, double stepS, BranchRealisation realisation) {
-        StepRequest little = new StepRequest(request.bank(), request.converter(), load, times * stepS, false, times + 1, null, 0);
+        StepRequest little = new StepRequest(request.bank(), request.converter(), load, times * stepS, false, times + 1, null);
         return LoadStep.of(little, realisation).deviationV();
     }
 
-    /** Levels 0 to {@code levels}, from one time to the next by at most one. {@code response[k]}: of one level up, k times ago. */
+    /** Levels 0 to {@code levels}, from one time to the next by at most one. {@code response[k]}: of one level up, k times ago; {@code restV}: how far one level up lets the output rest lower. */
     private static WorstLoad best(
-            double[] response, int levels, double stepS, Load load, double singleStepV, List<String> warnings) {
+            double[] response, double restV, int levels, double stepS, Load load, double singleStepV, List<String> warnings) {
         int times = response.length - 1;
         double[] fall = new double[levels + 1];
         double[] next = new double[levels + 1];
+        for (int level = 0; level <= levels; level++) {
+            fall[level] = level * restV;
+        }
         byte[][] came = new byte[times][levels + 1];
         for (int k = times; k >= 1; k--) {
             for (int level = 0; level <= levels; level++) {

@@ -50,7 +50,7 @@ class CompensatorDesignTest {
         double[][] oneZero = {{30, 1.7320508075688767}, {45, 2.414213562373095}, {60, 3.7320508075688776}, {75, 7.5957541127251424}};
         double[][] twoZeros = {{90, 5.82842712474619}, {120, 13.928203230275512}, {150, 57.69548054098092}};
         double fc = 50e3;
-        double plantPhase = new Plant(bank(20e-3), STAGE, new VoltageMode(1.5, 0)).at(fc).phaseDeg();
+        double plantPhase = new Plant(bank(20e-3), STAGE, new VoltageMode(1.5, 0), 0).at(fc).phaseDeg();
         for (double[] row : oneZero) {
             // Boost = margin - plant phase - 90; a delay makes the plant's phase what the boost needs.
             Compensator compensator = placed(row[0], plantPhase, fc);
@@ -87,13 +87,13 @@ class CompensatorDesignTest {
         assertRefused("half the switching", new VoltageMode(1.5, 0), new LoopTarget(250e3, 45));
         PowerStage highDuty = new PowerStage(2, 1.2, 0.33e-6, 1e-3, 500e3, 1);
         DesignRefusedException refused = assertThrows(DesignRefusedException.class,
-                () -> CompensatorDesign.place(bank(1e-3), highDuty, new CurrentMode(5e-3, 0), new LoopTarget(20e3, 45)));
+                () -> CompensatorDesign.place(bank(1e-3), highDuty, new CurrentMode(5e-3, 0), new LoopTarget(20e3, 45), 0));
         assertTrue(refused.getMessage().contains("slope compensation"));
     }
 
     private static void assertRefused(String word, Control control, LoopTarget target) {
         DesignRefusedException refused = assertThrows(DesignRefusedException.class,
-                () -> CompensatorDesign.place(bank(1e-3), STAGE, control, target));
+                () -> CompensatorDesign.place(bank(1e-3), STAGE, control, target, 0));
         assertTrue(refused.getMessage().contains(word), refused.getMessage());
     }
 
@@ -104,7 +104,7 @@ class CompensatorDesignTest {
             marginDeg = boostDeg + plantPhaseDeg + 90;
             delayS = 0;
         }
-        return CompensatorDesign.place(bank(20e-3), STAGE, new VoltageMode(1.5, delayS), new LoopTarget(fc, marginDeg));
+        return CompensatorDesign.place(bank(20e-3), STAGE, new VoltageMode(1.5, delayS), new LoopTarget(fc, marginDeg), 0);
     }
 
     private static Bank bank(double esr) {

@@ -28,6 +28,19 @@ class LoopTest {
     private static final Source WRITTEN_OUT =
             Source.independent("T written out with numpy on 2 000 001 frequencies, phase unwrapped from 1 Hz, crossings by Brent's method");
 
+    /** Far below the crossover the output falls by the load line and nothing else; a compensator placed with it makes its crossover. */
+    @Test
+    void aLoadLineIsTheImpedanceAtLowFrequency() {
+        Converter converter = buck(new Compensator(3e4, List.of(6e3), List.of(250e3)), 500e-9).withLoadLineOhm(2e-3);
+        LoopResult loop = Loop.of(bank(), converter, FrequencyGrid.logSpaced(0.1, 1e6, 201));
+        Check.that(Topic.LOOP, "Closed-loop output impedance at 0.1 Hz with a load line of 2 mohm").source(Source.fromMemory("definition of a load line"))
+                .expected("ohm", 2e-3).relative(1e-3).got(loop.closedImpedanceOhm()[0]);
+        Compensator placed = CompensatorDesign.place(bank(), converter.stage(), converter.control(), new LoopTarget(40e3, 60), 2e-3);
+        LoopResult wished = Loop.of(bank(), new Converter(converter.stage(), converter.control(), placed).withLoadLineOhm(2e-3), GRID);
+        assertEquals(40e3, wished.crossoverHz(), 1);
+        assertEquals(60, wished.phaseMarginDeg(), 1e-6);
+    }
+
     @Test
     void aSinglePoleAfterTheIntegratorHasTheTextbooksPhaseMargin() {
         // Row LP-02: T = 1 / (s/w0 (1 + s/w2)), Q = sqrt(w0/w2).

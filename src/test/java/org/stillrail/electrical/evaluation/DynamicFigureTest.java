@@ -71,7 +71,7 @@ class DynamicFigureTest {
         double[] bandsV = {0.2, 0.02, 0.001};
         double last = -1;
         for (double bandV : bandsV) {
-            LoadStep step = new LoadStep(asked.fromA(), asked.toA(), asked.slewAPerS(), asked.allowedDeviationV(), null, bandV);
+            LoadStep step = new LoadStep(asked.fromA(), asked.toA(), asked.slewAPerS(), asked.allowedDeviationV(), null, bandV, null);
             DynamicFigure settled = figure(Evaluation.evaluate(Rails.sound().withRail(Rails.with(Rails.everything(), step))), "Settled after");
             assertThat(settled.shown()).isGreaterThan(last);
             assertThat(settled.worst()).isGreaterThanOrEqualTo(settled.shown());

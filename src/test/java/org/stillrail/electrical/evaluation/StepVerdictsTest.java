@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.stillrail.electrical.bank.Distance;
+import org.stillrail.electrical.bank.Node;
+import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.converter.Converter;
 import org.stillrail.electrical.converter.PowerStage;
 import org.stillrail.electrical.converter.VoltageMode;
@@ -200,5 +203,35 @@ class StepVerdictsTest {
         assertThat(evaluation.verdict(Requirement.VOLTAGE_RATING).outcome()).isEqualTo(Outcome.UNKNOWN);
         assertThat(evaluation.ripple()).isNull();
         assertThat(evaluation.claim().fits()).isFalse();
+    }
+
+    /** 2 mohm under 1 to 5 A: the set-point stands 2 mV and 10 mV below nominal, and falls by 8 mV in between. */
+    @Test
+    void aLoadLineCountsInTheDeviationAndMovesTheWindow() {
+        LoadStep asked = Rails.everything().loadStep();
+        LoadStep drooping = new LoadStep(asked.fromA(), asked.toA(), asked.slewAPerS(), asked.allowedDeviationV(), Rails.CITATION, null, 2e-3);
+        Evaluation straight = Evaluation.evaluate(Rails.sound());
+        Evaluation drooped = Evaluation.evaluate(Rails.sound().withRail(Rails.with(Rails.everything(), drooping)));
+        double[] deviationV = drooped.steps().step().deviationV();
+        assertThat(deviationV[deviationV.length - 1]).isCloseTo(-8e-3, within(1e-4));
+        assertThat(drooped.steps().settledAtS()).isNotNull();
+        assertThat(drooped.verdict(Requirement.DEVIATION).sentence()).contains("The load line moves the set-point by 8 mV of it.");
+        StepPair steps = drooped.steps();
+        assertThat(steps.belowNominalV(drooping)).isEqualTo(Math.max(2e-3 + steps.step().undershootV(), 10e-3 + steps.release().undershootV()));
+        assertThat(steps.aboveNominalV(drooping)).isEqualTo(
+                Math.max(0, Math.max(steps.step().overshootV() - 2e-3, steps.release().overshootV() - 10e-3)));
+        assertThat(drooped.window().plus().stepV()).isLessThan(straight.window().plus().stepV());
+        assertThat(drooped.loop().closedImpedanceOhm()[0]).isCloseTo(2e-3, within(2e-4));
+    }
+
+    @Test
+    void aLoadLineWithAPathIsRefusedInWords() {
+        LoadStep asked = Rails.everything().loadStep();
+        LoadStep drooping = new LoadStep(asked.fromA(), asked.toA(), asked.slewAPerS(), asked.allowedDeviationV(), Rails.CITATION, null, 2e-3);
+        EvaluationInput input = Rails.sound().withRail(Rails.with(Rails.everything(), drooping))
+                .withDistance(new Distance(new SeriesPath(1e-3, 1e-9), Node.CONVERTER, null));
+        Verdict verdict = Evaluation.evaluate(input).verdict(Requirement.DEVIATION);
+        assertThat(verdict.outcome()).isEqualTo(Outcome.UNKNOWN);
+        assertThat(verdict.sentence()).contains("A load line is modelled at one node only");
     }
 }

@@ -28,12 +28,13 @@ class CircuitTest {
         RandomCases cases = new RandomCases(seed);
         Bank bank = cases.bank();
         PowerStage stage = cases.stage();
-        Converter converter = new Converter(stage, cases.coin() ? cases.voltageMode(false) : cases.currentMode(stage), cases.compensator());
+        Converter converter = new Converter(stage, cases.coin() ? cases.voltageMode(false) : cases.currentMode(stage), cases.compensator())
+                .withLoadLineOhm(cases.coin() ? 0 : cases.between(1e-4, 2e-2));
         LoopResult loop = Loop.of(bank, converter, GRID);
         Circuit circuit = circuit(bank, converter);
         for (int i = 0; i < GRID.size(); i++) {
             double expected = loop.closedImpedanceOhm()[i];
-            Check.that(Topic.STEP, "Closed-loop impedance of the state equations against that of the curves, 500 random banks and converters")
+            Check.that(Topic.STEP, "Closed-loop impedance of the state equations against that of the curves, 500 random banks and converters, half with a load line")
                     .source(Source.independent("state equations solved as a real linear system at each frequency (EJML)"))
                     .expected("the same |Z| at 41 frequencies each").relative(1e-5)
                     .compare("ohm", closedImpedanceOhm(circuit, GRID.omega(i)), expected);
@@ -45,7 +46,8 @@ class CircuitTest {
         RandomCases cases = new RandomCases(seed);
         Bank bank = cases.bank();
         PowerStage stage = cases.stage();
-        Converter converter = new Converter(stage, cases.coin() ? cases.voltageMode(false) : cases.currentMode(stage), cases.compensator());
+        Converter converter = new Converter(stage, cases.coin() ? cases.voltageMode(false) : cases.currentMode(stage), cases.compensator())
+                .withLoadLineOhm(cases.coin() ? 0 : cases.between(1e-4, 2e-2));
         double largest = largestRealPart(circuit(bank, converter));
         if (Math.abs(largest) < 1e-9 * fastest(circuit(bank, converter))) {
             return; // a loop within rounding of the limit of stability
@@ -57,7 +59,7 @@ class CircuitTest {
 
     private static Circuit circuit(Bank bank, Converter converter) {
         List<AdmittanceStateSpace> branches = bank.branches().stream().map(branch -> new SeriesEquivalent().realise(branch, 1e4).space()).toList();
-        return new Circuit(branches, converter, 1, 0);
+        return new Circuit(branches, converter, 1);
     }
 
     /**

@@ -35,7 +35,7 @@ class FittedBranchTest {
     }
 
     private static StepResult step(Bank bank, BranchRealisation realisation) {
-        return LoadStep.of(new StepRequest(bank, null, new Load(0, 5, 5e6), 20e-6, true, 400, null, 0), realisation);
+        return LoadStep.of(new StepRequest(bank, null, new Load(0, 5, 5e6), 20e-6, true, 400, null), realisation);
     }
 
     /** A table of a series R-L-C gives the step of the exact part: 0.1 % of the deviation at every sample. */

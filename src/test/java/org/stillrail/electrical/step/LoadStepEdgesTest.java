@@ -134,7 +134,7 @@ class LoadStepEdgesTest {
 
     @Test
     void aLoadLineLeavesItsShareOfTheStep() {
-        StepRequest request = StepRequest.of(bank(BULK, CERAMIC), CONVERTER, new Load(2, 12, 1e7), 2e-3).withLoadLineOhm(1e-3);
+        StepRequest request = StepRequest.of(bank(BULK, CERAMIC), CONVERTER.withLoadLineOhm(1e-3), new Load(2, 12, 1e7), 2e-3);
         StepResult got = LoadStep.of(request);
         Check.that(Topic.STEP, "Load line of 1 mohm under 10 A more: deviation once settled").source(Source.fromMemory("definition of a load line"))
                 .expected("V", -10e-3).absolute(1e-6).got(got.deviationV()[999]);

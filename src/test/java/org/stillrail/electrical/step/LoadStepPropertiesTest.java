@@ -55,7 +55,7 @@ class LoadStepPropertiesTest {
         StepRequest request = request(cases, false);
         List<Branch> reversed = new ArrayList<>(request.bank().branches());
         Collections.reverse(reversed);
-        same(request, new StepRequest(new Bank(reversed), request.converter(), request.load(), request.durationS(), request.limited(), 200, null, 0), 1);
+        same(request, new StepRequest(new Bank(reversed), request.converter(), request.load(), request.durationS(), request.limited(), 200, null), 1);
     }
 
     @Property(tries = 40)
@@ -64,7 +64,7 @@ class LoadStepPropertiesTest {
         StepRequest request = request(cases, false).unlimited();
         Load load = request.load();
         Load tripled = new Load(load.fromA(), load.fromA() - 3 * load.stepA(), 3 * load.slewAPerS());
-        same(request, new StepRequest(request.bank(), request.converter(), tripled, request.durationS(), false, 200, null, 0), -3);
+        same(request, new StepRequest(request.bank(), request.converter(), tripled, request.durationS(), false, 200, null), -3);
     }
 
     @Property(tries = 40)
@@ -77,8 +77,8 @@ class LoadStepPropertiesTest {
         List<Branch> merged = new ArrayList<>(request.bank().branches());
         merged.set(0, new Branch("both", 2 * first.count(), first.part(), first.mounting(),
                 new SeriesPath(first.shared().resistanceOhm() / 2, first.shared().inductanceH() / 2)));
-        same(new StepRequest(new Bank(twice), request.converter(), request.load(), request.durationS(), request.limited(), 200, null, 0),
-                new StepRequest(new Bank(merged), request.converter(), request.load(), request.durationS(), request.limited(), 200, null, 0), 1);
+        same(new StepRequest(new Bank(twice), request.converter(), request.load(), request.durationS(), request.limited(), 200, null),
+                new StepRequest(new Bank(merged), request.converter(), request.load(), request.durationS(), request.limited(), 200, null), 1);
     }
 
     @Property(tries = 20)
@@ -86,7 +86,7 @@ class LoadStepPropertiesTest {
         RandomCases cases = new RandomCases(seed);
         StepRequest request = request(cases, true);
         Load flat = new Load(request.load().fromA(), request.load().fromA(), 1e6);
-        StepResult got = LoadStep.of(new StepRequest(request.bank(), request.converter(), flat, request.durationS(), false, 50, 1e-6, 0));
+        StepResult got = LoadStep.of(new StepRequest(request.bank(), request.converter(), flat, request.durationS(), false, 50, 1e-6));
         assertEquals(0, got.undershootV(), 0);
         assertEquals(0, got.overshootV(), 0);
         assertNull(got.undershootAtS());
@@ -101,7 +101,7 @@ class LoadStepPropertiesTest {
         Converter converter = cases.soundConverter(bank, stage, new VoltageMode(1, 0));
         Converter delayed = new Converter(stage, new VoltageMode(1, 1e-14), converter.compensator());
         Load load = new Load(20, 0.5, 1e8);
-        same(new StepRequest(bank, converter, load, 100e-6, true, 200, null, 0), new StepRequest(bank, delayed, load, 100e-6, true, 200, null, 0), 1);
+        same(new StepRequest(bank, converter, load, 100e-6, true, 200, null), new StepRequest(bank, delayed, load, 100e-6, true, 200, null), 1);
     }
 
     private static StepRequest request(RandomCases cases, boolean delayed) {
@@ -113,7 +113,7 @@ class LoadStepPropertiesTest {
         if (wild && cases.coin()) {
             converter = new Converter(stage, control, new Compensator(10, List.of(), List.of()));
         }
-        return new StepRequest(bank, cases.coin() || wild ? converter : null, cases.load(), cases.between(1e-5, 2e-4), cases.coin(), 200, null, 0);
+        return new StepRequest(bank, cases.coin() || wild ? converter : null, cases.load(), cases.between(1e-5, 2e-4), cases.coin(), 200, null);
     }
 
     private static void same(StepRequest a, StepRequest b, double factor) {

@@ -47,7 +47,7 @@ class TwoNodeStepTest {
                 branches, PLANE, sense, 12, 1.2, 0.33e-6, 1e-3, 1.5, 6e4, 6e3, 250e3, fromA, toA, 20e6, limited);
         List<double[]> expected = reference.run(100e-6);
         StepResult got = LoadStep.of(new StepRequest(new Bank(branches, new Distance(PLANE, sense, null)), converter(),
-                new Load(fromA, toA, 20e6), 100e-6, limited, 800, null, 0));
+                new Load(fromA, toA, 20e6), 100e-6, limited, 800, null));
         double lowest = expected.stream().mapToDouble(point -> point[1]).min().orElseThrow();
         double highest = expected.stream().mapToDouble(point -> point[1]).max().orElseThrow();
         double scale = Math.max(-lowest, highest);
@@ -112,7 +112,7 @@ class TwoNodeStepTest {
     void bankAloneIsSeenAtTheLoad() {
         List<Branch> branches = List.of(at(Node.CONVERTER, 1e-2, 0.005, 2e-9));
         Distance distance = new Distance(new SeriesPath(0.002, 5e-9), Node.LOAD, new SeriesRlc(1e-5, 0.01, 1e-9));
-        StepResult step = LoadStep.of(new StepRequest(new Bank(branches, distance), null, new Load(0, 10, 1e6), 200e-6, false, 400, null, 0));
+        StepResult step = LoadStep.of(new StepRequest(new Bank(branches, distance), null, new Load(0, 10, 1e6), 200e-6, false, 400, null));
         double expected = 10 * 0.007 + 10 * (200e-6 - 5e-6) / 1e-2;
         Check.that(Topic.MOUNTING, "Slow step at the load of two nodes: resistance of bulk and path, charge from all capacitances")
                 .source(Source.independent("charge balance by hand")).expected("V", expected).relative(0.01).got(step.undershootV());

@@ -79,6 +79,25 @@ class WorstLoadSearchTest {
         }
     }
 
+    /** The output rests lower at the higher current, so all falls of the response count and not half of its variation. */
+    @Test
+    void withALoadLineThePatternFallsFromTheRestAtTheLowerCurrent() {
+        Bank bank = bank(new SeriesRlc(470e-6, 9e-3, 0), new SeriesRlc(88e-6, 0.8e-3, 0));
+        double loadLineOhm = 2e-3;
+        Converter drooping = converter().withLoadLineOhm(loadLineOhm);
+        for (double slew : new double[] {1e7, 3e5}) {
+            Load load = new Load(2, 12, slew);
+            WorstLoad worst = WorstLoadSearch.of(bank, drooping, load, DURATION, new SeriesEquivalent());
+            StepResult run = LoadStep.along(new LoadCourse(worst.timeS(), worst.loadA()),
+                    StepRequest.of(bank, drooping, load, 1.1 * worst.timeS()[worst.timeS().length - 1]).unlimited(), new SeriesEquivalent());
+            assertTrue(worst.warnings().isEmpty(), worst.warnings()::toString);
+            assertTrue(worst.deviationV() > 10 * loadLineOhm);
+            Check.that(Topic.STEP, "Worst load pattern with a load line of 2 mohm at " + slew + " A/s, run as a load")
+                    .source(Source.independent("simulation of the drawn pattern, without superposition")).expected("V", worst.deviationV()).relative(0.01)
+                    .got(run.undershootV() + loadLineOhm * (worst.loadA()[0] - 2));
+        }
+    }
+
     @Test
     void aCourseOfTwoCornersIsTheStep() {
         Bank bank = bank(new SeriesRlc(470e-6, 9e-3, 0));
