@@ -384,8 +384,8 @@ final class RailForm {
 
     static Map<String, String> compensations() {
         Map<String, String> choices = new LinkedHashMap<>();
-        choices.put(ControlFigures.Given.PLACED.name(), "placed for a crossover and a phase margin");
-        choices.put(ControlFigures.Given.GAIN.name(), "by its gain, zeros and poles");
+        choices.put(ControlFigures.Given.PLACED.name(), "for a crossover and margin");
+        choices.put(ControlFigures.Given.GAIN.name(), "by gain, zeros and poles");
         choices.put(ControlFigures.Given.PARTS.name(), "by the parts of its network");
         return choices;
     }

@@ -100,18 +100,17 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
         double crossoverHz = shown.crossoverHz(rail);
         if (shown.steps() != null && shown.steps().answered()) {
             StepPair pair = shown.steps().value();
-            figures.add(only("Undershoot", "V", pair.undershootV(), "at the load step or its release"));
-            figures.add(only("Overshoot", "V", pair.overshootV(), "likewise"));
+            figures.add(stepped(corners, "Undershoot", "V", pair, StepPair::undershootV, "at the load step or its release"));
+            figures.add(stepped(corners, "Overshoot", "V", pair, StepPair::overshootV, "likewise"));
             figures.add(only("Lowest after the step", "s", pair.step().undershootAtS(), "time from the start of the edge"));
             if (alone != null && pair.step().undershootAtS() != null) {
                 Double fallenV = alone.step().deviationAt(pair.step().undershootAtS());
                 figures.add(only("Fall of the bank alone by then", "V", fallenV == null ? null : (Double) (-fallenV),
                         "without the loop; the one to read where the lowest comes within one switching period, " + Words.quantity(1 / stage.switchingHz(), "s")));
             }
-            figures.add(only("Highest after the release", "s", pair.release().overshootAtS(), "likewise"));
+            figures.add(only("Highest after the release", "s", pair.release().overshootAtS(), "time from the start of its edge"));
             long unsettled = corners.stream().filter(DynamicFigure::unsettled).count();
-            figures.add(over(corners, "Settled after", "s", pair.settledAtS(),
-                    each -> each.steps() == null || !each.steps().answered() ? null : each.steps().value().settledAtS(), Worst.MOST,
+            figures.add(stepped(corners, "Settled after", "s", pair, StepPair::settledAtS,
                     "the later of step and release, for good within \u00b1" + Words.quantity(rail.loadStep().settledWithinV(), "V")
                             + (unsettled == 0 ? "" : "; at " + unsettled + " of " + corners.size() + " corners not within the time that is looked at")));
             figures.add(only("Worst load pattern", "V", pattern.answered() ? (Double) pattern.value().worst().deviationV() : null, pattern.answered()
@@ -125,8 +124,17 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
         }
     }
 
+    /** The largest over the corners that went through the fits, as the verdicts have it. */
+    private static DynamicFigure stepped(List<CornerFigures> corners, String name, String unit, StepPair shown, Function<StepPair, Double> figure, String note) {
+        return over(corners, name, unit, figure.apply(shown), each -> fitted(each) ? figure.apply(each.steps().value()) : null, Worst.MOST, note);
+    }
+
+    private static boolean fitted(CornerFigures each) {
+        return each.steps() != null && each.steps().answered() && each.stepsFinal();
+    }
+
     private static boolean unsettled(CornerFigures each) {
-        return each.steps() != null && each.steps().answered() && each.steps().value().settledAtS() == null;
+        return fitted(each) && each.steps().value().settledAtS() == null;
     }
 
     private static void damping(List<BranchInput> branches, CornerFigures shown, List<CornerFigures> corners, RailFigures rail,

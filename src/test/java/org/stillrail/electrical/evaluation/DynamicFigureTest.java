@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.stillrail.electrical.requirement.ConverterFigures;
 import org.stillrail.electrical.requirement.InputRange;
 import org.stillrail.electrical.requirement.LoadStep;
+import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.electrical.requirement.Topology;
 
 /** Figures of loop, load step and damping beside the verdicts. */
@@ -55,6 +56,13 @@ class DynamicFigureTest {
         assertThat(pattern.limited().undershootV()).isPositive();
         assertThat(Arrays.stream(pattern.worst().loadA())).allMatch(loadA -> loadA > 1 - 1e-9 && loadA < 5 + 1e-9);
         assertThat(figure(evaluation, "Worst load pattern").shown()).isEqualTo(pattern.worst().deviationV());
+    }
+
+    @Test
+    void theWorstOfTheStepIsTheValueOfItsVerdict() {
+        Evaluation evaluation = Evaluation.evaluate(Rails.sound());
+        assertThat(Math.max(figure(evaluation, "Undershoot").worst(), figure(evaluation, "Overshoot").worst()))
+                .isEqualTo(evaluation.verdict(Requirement.DEVIATION).value());
     }
 
     @Test
