@@ -18,6 +18,7 @@ import org.stillrail.electrical.evaluation.StepPair;
 import org.stillrail.electrical.requirement.LoadStep;
 import org.stillrail.electrical.ripple.Ripple;
 import org.stillrail.electrical.ripple.Waveform;
+import org.stillrail.electrical.step.LoadCourse;
 import org.stillrail.electrical.step.StepResult;
 import org.stillrail.web.ChartData;
 import org.stillrail.web.ChartData.Axis;
@@ -141,10 +142,10 @@ final class BankCharts {
             return null;
         }
         LoadStep asked = evaluation.input().rail().loadStep();
-        double[] timeS = pattern.worst().timeS();
-        double[] whole = {0, timeS[timeS.length - 1]};
+        LoadCourse course = pattern.worst().course();
+        double[] whole = {0, course.endS()};
         return new ChartData("The load that does worst between the same two currents and within the same slew", Axis.TIME, Axis.linear("Load", "A"),
-                List.of(Series.of("pattern", "load", "bank", timeS, pattern.worst().loadA()),
+                List.of(Series.of("pattern", "load", "bank", course.timeS(), course.loadA()),
                         Series.of("least", "least", "reference", whole, new double[] {least(asked), least(asked)}),
                         Series.of("most", "most", "reference", whole, new double[] {most(asked), most(asked)})),
                 List.of(new Mark(pattern.worst().deviationAtS(), "full effect")), List.of());

@@ -38,11 +38,10 @@ public record LoadPattern(WorstLoad worst, StepResult linear, StepResult limited
         BranchRealisation inTime = RealisedBank.of(bank, fits, crossoverHz);
         WorstLoad worst = WorstLoadSearch.of(bank, converter, StepPair.step(step), StepPair.durationS(converter.stage(), step, crossoverHz), inTime)
                 .fromItsFirstEdge(AROUND);
-        double[] timeS = worst.timeS();
-        LoadCourse course = new LoadCourse(timeS, worst.loadA());
-        StepRequest request = StepRequest.of(bank, converter, StepPair.step(step), timeS[timeS.length - 1] * (1 + AROUND)).withSamples(SAMPLES);
+        LoadCourse course = worst.course();
+        StepRequest request = StepRequest.of(bank, converter, StepPair.step(step), course.endS() * (1 + AROUND)).withSamples(SAMPLES);
         return new LoadPattern(worst, org.stillrail.electrical.step.LoadStep.along(course, request.unlimited(), inTime),
                 Tried.of(() -> org.stillrail.electrical.step.LoadStep.along(course, request, inTime)).value(),
-                -step.droopV(course.loadA()[0] - Math.min(step.fromA(), step.toA())));
+                -step.droopV(course.fromA() - Math.min(step.fromA(), step.toA())));
     }
 }

@@ -10,6 +10,9 @@ import org.stillrail.electrical.capacitor.Require;
  */
 public record LoadCourse(double[] timeS, double[] loadA) {
 
+    /** A load that moves by less than this share of its largest move stands still. */
+    private static final double STILL = 1e-9;
+
     public LoadCourse {
         timeS = timeS.clone();
         loadA = loadA.clone();
@@ -47,7 +50,8 @@ public record LoadCourse(double[] timeS, double[] loadA) {
         return timeS[corner];
     }
 
-    double fromA() {
+    /** Before the first corner. */
+    public double fromA() {
         return loadA[0];
     }
 
@@ -68,5 +72,30 @@ public record LoadCourse(double[] timeS, double[] loadA) {
             largest = Math.max(largest, Math.abs(deviationA(i)));
         }
         return largest;
+    }
+
+    /** Time of the last corner. */
+    public double endS() {
+        return timeS[timeS.length - 1];
+    }
+
+    /** Without the wait before its first edge, but for this share of the rest. */
+    LoadCourse fromItsFirstEdge(double lead) {
+        int edge = 0;
+        while (edge + 1 < loadA.length && Math.abs(deviationA(edge + 1)) < STILL * largestA()) {
+            edge++;
+        }
+        double startS = timeS[edge] - lead * (endS() - timeS[edge]);
+        if (edge == 0 || startS <= 0) {
+            return this;
+        }
+        double[] laterS = new double[timeS.length - edge + 1];
+        double[] laterA = new double[laterS.length];
+        laterA[0] = loadA[0];
+        for (int i = 1; i < laterS.length; i++) {
+            laterS[i] = timeS[edge + i - 1] - startS;
+            laterA[i] = loadA[edge + i - 1];
+        }
+        return new LoadCourse(laterS, laterA);
     }
 }

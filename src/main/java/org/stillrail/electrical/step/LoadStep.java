@@ -116,7 +116,7 @@ public final class LoadStep {
     }
 
     private static void warn(StepRequest request, LoadCourse load, Trace trace, List<String> warnings) {
-        if (load.atS(load.corners() - 1) > request.durationS()) {
+        if (load.endS() > request.durationS()) {
             warnings.add("The load does not reach toA within durationS; slewAPerS is too low for that");
         }
         if (request.converter() == null) {

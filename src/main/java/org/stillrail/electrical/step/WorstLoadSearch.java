@@ -90,7 +90,7 @@ public final class WorstLoadSearch {
         for (int i = 0; i < timeS.length; i++) {
             loadA[i] = load.fromA() + load.stepA() * shareHigh(timeS[i], rampS, switchS, high);
         }
-        return new WorstLoad(deviationV, singleStepV, timeS, loadA, endS, warnings);
+        return new WorstLoad(deviationV, singleStepV, new LoadCourse(timeS, loadA), endS, warnings);
     }
 
     /** A swing that takes no time is a jump; it cannot be met exactly, only as closely as one likes. That at 0 s is met by what follows the pattern. */
@@ -200,7 +200,7 @@ public final class WorstLoadSearch {
         }
         double[] cornerS = kept.stream().mapToDouble(i -> timeS[i]).toArray();
         double[] cornerA = kept.stream().mapToDouble(i -> loadA[i]).toArray();
-        return new WorstLoad(deviationV, singleStepV, cornerS, cornerA, timeS[timeS.length - 1], warnings);
+        return new WorstLoad(deviationV, singleStepV, new LoadCourse(cornerS, cornerA), timeS[timeS.length - 1], warnings);
     }
 
     private static boolean bends(double before, double at, double after) {

@@ -54,7 +54,7 @@ class DynamicFigureTest {
         assertThat(pattern.linear().undershootAtS()).isCloseTo(pattern.worst().deviationAtS(), within(10e-9));
         assertThat(deviationV[0]).isZero();
         assertThat(pattern.limited().undershootV()).isPositive();
-        assertThat(Arrays.stream(pattern.worst().loadA())).allMatch(loadA -> loadA > 1 - 1e-9 && loadA < 5 + 1e-9);
+        assertThat(Arrays.stream(pattern.worst().course().loadA())).allMatch(loadA -> loadA > 1 - 1e-9 && loadA < 5 + 1e-9);
         assertThat(figure(evaluation, "Worst load pattern").shown()).isEqualTo(pattern.worst().deviationV());
     }
 

@@ -47,8 +47,8 @@ class WorstLoadSearchTest {
         for (double slew : new double[] {1e9, 1e7, 1e6, 3e5}) {
             Load load = new Load(2, 12, slew);
             WorstLoad worst = WorstLoadSearch.of(bank, converter(), load, DURATION, new SeriesEquivalent());
-            double[] timeS = worst.timeS();
-            double[] loadA = worst.loadA();
+            double[] timeS = worst.course().timeS();
+            double[] loadA = worst.course().loadA();
             for (int i = 0; i < timeS.length; i++) {
                 assertTrue(loadA[i] > 2 - 1e-9 && loadA[i] < 12 + 1e-9);
                 if (i > 0) {
@@ -71,8 +71,8 @@ class WorstLoadSearchTest {
         for (double slew : new double[] {2e8, 1e7, 1e6}) {
             Load load = new Load(2, 12, slew);
             WorstLoad worst = WorstLoadSearch.of(bank, converter(), load, DURATION, new SeriesEquivalent());
-            StepResult run = LoadStep.along(new LoadCourse(worst.timeS(), worst.loadA()),
-                    StepRequest.of(bank, converter(), load, 1.1 * worst.timeS()[worst.timeS().length - 1]).unlimited(), new SeriesEquivalent());
+            StepResult run = LoadStep.along(worst.course(),
+                    StepRequest.of(bank, converter(), load, 1.1 * worst.course().endS()).unlimited(), new SeriesEquivalent());
             Check.that(Topic.STEP, "Worst load pattern of an inductive bank at " + slew + " A/s, run as a load")
                     .source(Source.independent("simulation of the drawn pattern, without superposition")).expected("V", worst.deviationV()).relative(0.01)
                     .got(run.undershootV());
@@ -88,13 +88,13 @@ class WorstLoadSearchTest {
         for (double slew : new double[] {1e7, 3e5}) {
             Load load = new Load(2, 12, slew);
             WorstLoad worst = WorstLoadSearch.of(bank, drooping, load, DURATION, new SeriesEquivalent());
-            StepResult run = LoadStep.along(new LoadCourse(worst.timeS(), worst.loadA()),
-                    StepRequest.of(bank, drooping, load, 1.1 * worst.timeS()[worst.timeS().length - 1]).unlimited(), new SeriesEquivalent());
+            StepResult run = LoadStep.along(worst.course(),
+                    StepRequest.of(bank, drooping, load, 1.1 * worst.course().endS()).unlimited(), new SeriesEquivalent());
             assertTrue(worst.warnings().isEmpty(), worst.warnings()::toString);
             assertTrue(worst.deviationV() > 10 * loadLineOhm);
             Check.that(Topic.STEP, "Worst load pattern with a load line of 2 mohm at " + slew + " A/s, run as a load")
                     .source(Source.independent("simulation of the drawn pattern, without superposition")).expected("V", worst.deviationV()).relative(0.01)
-                    .got(run.undershootV() + loadLineOhm * (worst.loadA()[0] - 2));
+                    .got(run.undershootV() + loadLineOhm * (worst.course().fromA() - 2));
         }
     }
 
@@ -140,7 +140,7 @@ class WorstLoadSearchTest {
         WorstLoad worst = WorstLoadSearch.of(bank, converter(), new Load(2, 12, 2e8), DURATION, new SeriesEquivalent());
         double jump = 2e8 / (1 / 3e-9 + 1 / 0.25e-9 + 1 / 0.33e-6);
         assertTrue(worst.deviationV() > jump + 0.05, worst.deviationV() + " V with a jump of " + jump + " V");
-        double[] loadA = worst.loadA();
+        double[] loadA = worst.course().loadA();
         assertEquals(12, loadA[loadA.length - 1], 1e-9);
     }
 
