@@ -42,7 +42,7 @@ record RippleTable(String caption, List<String> inputs, List<Row> rows, List<Str
         Topology topology = evaluation.input().rail().converter().topology();
         rows.add(row(inputs, (topology == Topology.FLYBACK ? "Primary" : "Inductor") + " of a phase", "A", Ripple::inductorPeakToPeakA));
         rows.add(new Row("Conduction continuous from",
-                inputs.stream().map(each -> BankView.show(each.continuousAboveA(), "A")).toList()));
+                inputs.stream().map(each -> cell(each.continuousAboveA(), "A")).toList()));
         List<BranchInput> branches = evaluation.shown().branches();
         for (int k = 0; k < branches.size(); k++) {
             String label = branches.get(k).label();
@@ -69,7 +69,11 @@ record RippleTable(String caption, List<String> inputs, List<Row> rows, List<Str
 
     private static Row row(List<RippleAtInput> inputs, String name, String unit, Function<Ripple, Double> figure) {
         return new Row(name, inputs.stream()
-                .map(each -> each.ripple() == null ? BankView.show(null, unit) : Quantity.format(figure.apply(each.ripple()), unit, DIGITS)).toList());
+                .map(each -> cell(each.ripple() == null ? null : figure.apply(each.ripple()), unit)).toList());
+    }
+
+    private static String cell(Double value, String unit) {
+        return value == null ? BankView.show(null, unit) : Quantity.format(value, unit, DIGITS);
     }
 
     private static Row branch(List<RippleAtInput> inputs, int branch, String name, String unit, Function<BranchRipple, Double> figure) {

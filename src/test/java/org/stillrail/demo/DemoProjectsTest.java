@@ -29,7 +29,7 @@ class DemoProjectsTest {
     @Test
     void everyRailAsksForAllFiguresAndCitesEachLimit() {
         assertThat(projects()).hasSize(3);
-        assertThat(projects().flatMap(project -> list(project, "rails"))).hasSize(7).allSatisfy(rail -> {
+        assertThat(projects().flatMap(project -> list(project, "rails"))).hasSize(8).allSatisfy(rail -> {
             RailFigures figures = DemoFile.as(rail.get("figures"), RailFigures.class);
             assertThat(figures.converter().control().crossoverHz())
                     .isLessThanOrEqualTo(figures.converter().switchingHz() / 5);
