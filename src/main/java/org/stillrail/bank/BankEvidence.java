@@ -67,10 +67,12 @@ public class BankEvidence {
 
     /** Changed ones first. */
     List<Use> usesOf(UUID partId) {
+        // The revisions of the part are looked up first: H2 would else go through all of them, since an outer join keeps its order.
         return jdbc.sql("select distinct b.id as bank_id, b.name, r.id, r.number, b.latest_number, s.state, v.nominal_voltage_v, case when " + CHANGED
-                        + " then 1 else 0 end as changed from bank_revision r left join rail_revision v on v.id = r.rail_revision_id join bank b on b.id = r.subject_id"
-                        + " join bank_revision_state s on s.revision_id = r.id" + PARTS
-                        + "where u.part_id = :partId and (r.number = b.latest_number or s.state in ('APPROVED', 'IN_REVIEW'))"
+                        + " then 1 else 0 end as changed from bank_part o join bank_revision r on r.id = o.revision_id"
+                        + " join bank b on b.id = r.subject_id join bank_revision_state s on s.revision_id = r.id" + PARTS
+                        + "left join rail_revision v on v.id = r.rail_revision_id"
+                        + " where o.part_id = :partId and u.part_id = o.part_id and (r.number = b.latest_number or s.state in ('APPROVED', 'IN_REVIEW'))"
                         + " order by changed desc, b.name, r.number, r.id")
                 .param("partId", partId)
                 .query(BankEvidence::use)
