@@ -19,6 +19,7 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.StandardChartTheme;
 import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.axis.NumberTickUnitSource;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.XYPlot;
@@ -30,7 +31,7 @@ import org.w3c.dom.Document;
 
 /**
  * A line chart as SVG for a page on paper: text drawn as outlines, so that it looks the same on every machine; colours of Okabe
- * and Ito's palette with a dash for each, so that a print in grey still reads; the first line, the bank, thickest.
+ * and Ito's palette with a dash for each, so that a print in grey still reads; the first line, the bank, thickest; limits dotted.
  */
 final class ReportChart {
 
@@ -42,6 +43,7 @@ final class ReportChart {
 
     private static final Color[] COLOURS = {new Color(0x1d2329), new Color(0x0072b2), new Color(0xd55e00), new Color(0x009e73),
         new Color(0xcc79a7), new Color(0xe69f00), new Color(0x56b4e9)};
+    private static final Color LIMIT = new Color(0xa33d00);
     private static final float[][] DASHES = {null, null, {6, 3}, {2, 2}, {8, 3, 2, 3}, {10, 4}, {4, 4}};
 
     private static final Font FONT = font("DejaVuSans.ttf");
@@ -49,8 +51,16 @@ final class ReportChart {
     private ReportChart() {
     }
 
-    /** One line; the arrays are of equal length, points that are not finite are left out. */
-    record Line(String label, double[] x, double[] y) {
+    /**
+     * One line; the arrays are of equal length, points that are not finite are left out.
+     *
+     * @param limit whether it says what is allowed, and not what is
+     */
+    record Line(String label, double[] x, double[] y, boolean limit) {
+
+        Line(String label, double[] x, double[] y) {
+            this(label, x, y, false);
+        }
     }
 
     /** Both axes logarithmic; values of 0 and below are left out. */
@@ -64,7 +74,9 @@ final class ReportChart {
 
     private static ValueAxis log(String label) {
         LogAxis axis = new LogAxis(label);
-        axis.setBase(10);
+        axis.setBase(DECADE);
+        // One tick a decade, which the chart's own choice of ticks does not keep to.
+        axis.setTickUnit(new NumberTickUnit(1));
         axis.setNumberFormatOverride(new EngineeringFormat());
         axis.setMinorTickMarksVisible(true);
         return axis;
@@ -100,7 +112,7 @@ final class ReportChart {
         theme.setRangeGridlinePaint(Color.LIGHT_GRAY);
         theme.setShadowVisible(false);
         theme.apply(chart);
-        dress(renderer, lines.size());
+        dress(renderer, lines);
         if (positiveOnly) {
             widen((LogAxis) y, data);
         }
@@ -110,8 +122,13 @@ final class ReportChart {
     }
 
     /** After the theme, which has colours of its own. */
-    private static void dress(XYLineAndShapeRenderer renderer, int lines) {
-        for (int k = 0; k < lines; k++) {
+    private static void dress(XYLineAndShapeRenderer renderer, List<Line> lines) {
+        for (int k = 0; k < lines.size(); k++) {
+            if (lines.get(k).limit()) {
+                renderer.setSeriesPaint(k, LIMIT);
+                renderer.setSeriesStroke(k, new BasicStroke(1.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {1, 2}, 0));
+                continue;
+            }
             renderer.setSeriesPaint(k, COLOURS[k % COLOURS.length]);
             float[] dash = DASHES[k % DASHES.length];
             float width = k == 0 ? 2.2f : 1.1f;

@@ -71,6 +71,8 @@ class ReportTest {
             String text = text(pdf);
             assertThat(text).contains("Review report: " + bank.name(), "4", bench.part().partNumber(), "100 \u00b5F", "10 mV", "in work, not approved",
                     bank.revision().sha256(), "Page 1 of " + pdf.getNumberOfPages(), "Nobody has signed");
+            assertThat(text).as("headings of the tables, each on one line").contains("Requirement Outcome Limit Value Margin Worst corner",
+                    "Branch Count Part Capacitance Rated Technology Vetting", "Branch Part Rests on Provenance");
             for (PDPage page : pdf.getPages()) {
                 for (COSName name : page.getResources().getFontNames()) {
                     assertThat(page.getResources().getFont(name).isEmbedded()).as("font %s", name).isTrue();

@@ -129,7 +129,7 @@ class TwoSignaturesTest {
         write(snapshot.id(), bytes);
         try {
             assertThat(check.run(false).faults()).anyMatch(fault -> fault.contains(snapshot.id() + " does not give its SHA-256"));
-            mvc.perform(get("/reviews/check").with(people.as(Role.VIEWER))).andExpect(content().string(containsString("not sound")));
+            mvc.perform(get("/reviews/check").with(people.as(Role.VIEWER))).andExpect(content().string(containsString("not as it was written")));
             assertThat(command("recompute", snapshot.id().toString())).startsWith("1 ");
         } finally {
             write(snapshot.id(), snapshot.content().copy());

@@ -10,6 +10,7 @@ import org.stillrail.electrical.curve.Complex;
 import org.stillrail.electrical.curve.Extrema;
 import org.stillrail.electrical.curve.Extremum;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.electrical.curve.Hertz;
 
 /**
  * Branches in parallel at one node, {@code 1 / Z = sum of 1 / Zbranch}, or at two nodes a distance apart. Its impedance is that which
@@ -153,10 +154,10 @@ public record Bank(List<Branch> branches, Distance distance) {
             branch.part().warnings().forEach(warning -> found.add(prefix + warning));
             ValidRange range = branch.part().validRange();
             if (fromHz < range.fromHz()) {
-                found.add(prefix + "below " + range.fromHz() + " Hz the model is extrapolated.");
+                found.add(prefix + "below " + Hertz.words(range.fromHz()) + " the model is extrapolated.");
             }
             if (toHz > range.toHz()) {
-                found.add(prefix + "above " + range.toHz() + " Hz the model is extrapolated.");
+                found.add(prefix + "above " + Hertz.words(range.toHz()) + " the model is extrapolated.");
             }
         }
         return found;

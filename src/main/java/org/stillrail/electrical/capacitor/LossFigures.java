@@ -2,6 +2,7 @@ package org.stillrail.electrical.capacitor;
 
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import org.stillrail.electrical.curve.Hertz;
 
 /**
  * What a datasheet says of a capacitor's loss, and the {@link DatasheetModel} that follows from it.
@@ -51,7 +52,7 @@ public record LossFigures(
         }
         if (resistanceOhm == null) {
             return model(exponentOfTangent(), 0, inductanceH, lossTangent == 0 ? null
-                    : "Only the loss tangent at " + lossTangentFrequencyHz + " Hz is known, so all loss is taken to be in the "
+                    : "Only the loss tangent at " + Hertz.words(lossTangentFrequencyHz) + " is known, so all loss is taken to be in the "
                             + "dielectric; the real ESR well above that frequency is higher.");
         }
         return solveBoth(inductanceH);
@@ -82,8 +83,8 @@ public record LossFigures(
 
     private String dropped(boolean tangent, String why) {
         String name = tangent
-                ? "loss tangent at " + lossTangentFrequencyHz + " Hz"
-                : "resistance at " + resistanceFrequencyHz + " Hz";
+                ? "loss tangent at " + Hertz.words(lossTangentFrequencyHz)
+                : "resistance at " + Hertz.words(resistanceFrequencyHz);
         return "The " + name + " was dropped: with both loss figures " + why + ".";
     }
 

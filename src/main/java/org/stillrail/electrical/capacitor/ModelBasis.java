@@ -1,6 +1,7 @@
 package org.stillrail.electrical.capacitor;
 
 import java.util.Objects;
+import org.stillrail.electrical.curve.Hertz;
 
 /**
  * What a model stands for before it is bent.
@@ -30,7 +31,7 @@ public record ModelBasis(double capacitanceF, double nominalCapacitanceF, Operat
     public static ModelBasis sweep(ImpedanceModel model, double testFrequencyHz, double nominalCapacitanceF, OperatingPoint point) {
         double reactance = model.at(testFrequencyHz).reactanceOhm();
         if (!(reactance < 0)) {
-            throw new IllegalArgumentException("The sweep is not capacitive at the test frequency of " + testFrequencyHz + " Hz");
+            throw new IllegalArgumentException("The sweep is not capacitive at the test frequency of " + Hertz.words(testFrequencyHz));
         }
         return new ModelBasis(-1 / (2 * Math.PI * testFrequencyHz * reactance), nominalCapacitanceF, point);
     }

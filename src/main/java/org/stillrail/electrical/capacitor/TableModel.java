@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.electrical.curve.Hertz;
 
 /**
  * Impedance known point by point, usually measured: R and X are linear over log f between points.
@@ -63,8 +64,8 @@ public final class TableModel implements ImpedanceModel {
         }
         double decades = (logHz[logHz.length - 1] - logHz[0]) / Math.log(10);
         if (hz.length < POINTS_PER_DECADE * decades || logHz[widest] - logHz[widest - 1] > WIDEST_STEP) {
-            found.add("The table has fewer than 20 points a decade, widest apart between " + hz[widest - 1] + " Hz and "
-                    + hz[widest] + " Hz; between its points the impedance is a straight line over log frequency.");
+            found.add("The table has fewer than 20 points a decade, widest apart between " + Hertz.words(hz[widest - 1]) + " and "
+                    + Hertz.words(hz[widest]) + "; between its points the impedance is a straight line over log frequency.");
         }
         long negative = Arrays.stream(resistance).filter(r -> r < 0).count();
         if (negative > 0) {

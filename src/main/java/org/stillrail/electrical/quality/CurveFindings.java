@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.electrical.curve.Hertz;
 import org.stillrail.electrical.curve.Thinning;
 import org.stillrail.electrical.fit.KramersKronigCheck;
 import org.stillrail.electrical.fit.VectorFitting;
@@ -100,7 +101,7 @@ public final class CurveFindings {
         List<FrequencySpan> spans = FrequencySpan.ofPoints(check.grid(), i -> suspect[i]);
         if (!spans.isEmpty()) {
             findings.add(new Finding(FindingKind.KRAMERS_KRONIG, "The Kramers-Kronig residual is up to " + Words.percent(check.worstPercent())
-                    + " of |Z| at " + Words.hertz(check.worstHz()) + ", above " + Words.percent(RESIDUAL_PERCENT) + " and above the noise "
+                    + " of |Z| at " + Hertz.words(check.worstHz()) + ", above " + Words.percent(RESIDUAL_PERCENT) + " and above the noise "
                     + Words.spans(spans) + ".", spans));
         }
     }

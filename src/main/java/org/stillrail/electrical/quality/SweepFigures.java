@@ -7,6 +7,7 @@ import org.stillrail.electrical.capacitor.ImpedanceModel;
 import org.stillrail.electrical.capacitor.ImpedancePoint;
 import org.stillrail.electrical.capacitor.ValidRange;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.electrical.curve.Hertz;
 
 /**
  * The figures that a datasheet would give, drawn from a measured part. With {@code X = w L - 1/(w C)} round the self-resonance
@@ -48,7 +49,7 @@ public final class SweepFigures {
         capacitance("C at 120 Hz", 120);
         capacitance("C at 1 kHz", 1e3);
         if (isFar(testHz, 120) && isFar(testHz, 1e3)) {
-            capacitance("C at " + Words.hertz(testHz), testHz);
+            capacitance("C at " + Hertz.words(testHz), testHz);
         }
         resistance("ESR at 100 kHz", 100e3);
         FrequencyGrid grid = FrequencyGrid.logSpaced(range.fromHz(), range.toHz(), SCAN_POINTS);

@@ -3,18 +3,14 @@ package org.stillrail.electrical.quality;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import org.stillrail.electrical.curve.Hertz;
 
-/** Frequencies and percentages in sentences. */
+/** Spans of frequency and percentages in sentences. */
 final class Words {
 
     private static final int SHOWN_SPANS = 3;
 
     private Words() {
-    }
-
-    static String hertz(double hz) {
-        double scaled = hz >= 1e9 ? hz / 1e9 : hz >= 1e6 ? hz / 1e6 : hz >= 1e3 ? hz / 1e3 : hz;
-        return number(scaled) + (hz >= 1e9 ? " GHz" : hz >= 1e6 ? " MHz" : hz >= 1e3 ? " kHz" : " Hz");
     }
 
     static String percent(double percent) {
@@ -26,7 +22,7 @@ final class Words {
         for (int i = 0; i < Math.min(SHOWN_SPANS, spans.size()); i++) {
             FrequencySpan span = spans.get(i);
             text.append(i == 0 ? "" : ", ").append(span.fromHz() == span.toHz()
-                    ? "at " + hertz(span.fromHz()) : "from " + hertz(span.fromHz()) + " to " + hertz(span.toHz()));
+                    ? "at " + Hertz.words(span.fromHz()) : "from " + Hertz.words(span.fromHz()) + " to " + Hertz.words(span.toHz()));
         }
         return text + (spans.size() > SHOWN_SPANS ? (spans.size() - SHOWN_SPANS == 1 ? " and in one more place" : " and in " + (spans.size() - SHOWN_SPANS) + " more places") : "");
     }

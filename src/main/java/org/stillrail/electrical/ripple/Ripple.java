@@ -8,6 +8,7 @@ import org.stillrail.electrical.bank.Branch;
 import org.stillrail.electrical.bank.LosslessResonanceException;
 import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.curve.FrequencyGrid;
+import org.stillrail.electrical.curve.Hertz;
 
 /**
  * The ripple of a bank under a periodic current, in steady state. In a bank at two nodes the current enters at the converter's; the
@@ -139,10 +140,10 @@ public record Ripple(
             double to = branch.part().validRange().toHz();
             if (hz < from) {
                 warnings.add(prefix + "the impedance at the switching frequency is extrapolated, it is known only from "
-                        + from + " Hz.");
+                        + Hertz.words(from) + ".");
             }
             if (to < 20 * hz) {
-                warnings.add(prefix + "the impedance is known only up to " + to + " Hz, under 20 times the switching frequency, "
+                warnings.add(prefix + "the impedance is known only up to " + Hertz.words(to) + ", under 20 times the switching frequency, "
                         + "so the step of its ESL is extrapolated.");
             }
         }

@@ -57,7 +57,7 @@ class DatasheetModelTest {
         DatasheetModel model = DatasheetModel.of(new LossFigures(1e-6, 0.02, 1e3, 1e-4, 1e6), 0);
         assertThat(model.resistanceOhm()).isZero();
         assertThat(model.at(1e6).resistanceOhm()).isCloseTo(1e-4, withPercentage(1e-8));
-        assertThat(model.warnings()).singleElement().asString().contains("loss tangent at 1000.0 Hz was dropped");
+        assertThat(model.warnings()).singleElement().asString().contains("loss tangent at 1 kHz was dropped");
     }
 
     @Test
@@ -65,7 +65,7 @@ class DatasheetModelTest {
         DatasheetModel model = DatasheetModel.of(new LossFigures(1e-6, 1e-5, 1e5, 50.0, 1e3), 0);
         assertThat(model.resistanceOhm()).isZero();
         assertThat(model.at(1e5).resistanceOhm()).isCloseTo(1e-5 / (2 * Math.PI * 0.1), withPercentage(1e-8));
-        assertThat(model.warnings()).singleElement().asString().contains("resistance at 1000.0 Hz was dropped");
+        assertThat(model.warnings()).singleElement().asString().contains("resistance at 1 kHz was dropped");
     }
 
     @Test
@@ -73,7 +73,7 @@ class DatasheetModelTest {
         DatasheetModel model = DatasheetModel.of(new LossFigures(1e-6, 0.001, 1e3, 1.0, 1e6), 0);
         assertThat(model.at(1e6).resistanceOhm()).isCloseTo(1, within(1e-12));
         assertThat(model.constantPhaseExponent()).isEqualTo(1);
-        assertThat(model.warnings()).singleElement().asString().contains("loss tangent at 1000.0 Hz was dropped");
+        assertThat(model.warnings()).singleElement().asString().contains("loss tangent at 1 kHz was dropped");
     }
 
     @Test
