@@ -109,10 +109,8 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
                         "without the loop; the one to read where the lowest comes within one switching period, " + Words.quantity(1 / stage.switchingHz(), "s")));
             }
             figures.add(only("Highest after the release", "s", pair.release().overshootAtS(), "time from the start of its edge"));
-            long unsettled = corners.stream().filter(DynamicFigure::unsettled).count();
-            figures.add(stepped(corners, "Settled after", "s", pair, StepPair::settledAtS,
-                    "the later of step and release, for good within \u00b1" + Words.quantity(rail.loadStep().settledWithinV(), "V")
-                            + (unsettled == 0 ? "" : "; at " + unsettled + " of " + corners.size() + " corners not within the time that is looked at")));
+            figures.add(settled(corners, "Settled after the step", rail, pair, each -> each.step().settledAtS()));
+            figures.add(settled(corners, "Settled after the release", rail, pair, each -> each.release().settledAtS()));
             figures.add(only("Worst load pattern", "V", pattern.answered() ? (Double) pattern.value().worst().deviationV() : null, pattern.answered()
                     ? "the most that any load between the same currents and within the same slew can do, without duty limits; one step alone makes "
                             + Words.quantity(pattern.value().worst().singleStepV(), "V") : pattern.refusal()));
@@ -133,8 +131,12 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
         return each.steps() != null && each.steps().answered() && each.stepsFinal();
     }
 
-    private static boolean unsettled(CornerFigures each) {
-        return fitted(each) && each.steps().value().settledAtS() == null;
+    /** From the start of the edge, for good. */
+    private static DynamicFigure settled(List<CornerFigures> corners, String name, RailFigures rail, StepPair shown, Function<StepPair, Double> atS) {
+        long unsettled = corners.stream().filter(each -> fitted(each) && atS.apply(each.steps().value()) == null).count();
+        return stepped(corners, name, "s", shown, atS, "from the start of its edge, for good within \u00b1"
+                + Words.quantity(rail.loadStep().settledWithinV(), "V")
+                + (unsettled == 0 ? "" : "; at " + unsettled + " of " + corners.size() + " corners not within the time that is looked at"));
     }
 
     private static void damping(List<BranchInput> branches, CornerFigures shown, List<CornerFigures> corners, RailFigures rail,

@@ -94,11 +94,6 @@ public record StepPair(StepResult step, StepResult release) {
         return step.fitErrorPercent() == null ? release.fitErrorPercent() : step.fitErrorPercent();
     }
 
-    /** When the later of the two has settled, in s from the start of its edge; null where one does not within the time that is looked at. */
-    public Double settledAtS() {
-        return step.settledAtS() == null || release.settledAtS() == null ? null : (Double) Math.max(step.settledAtS(), release.settledAtS());
-    }
-
     /** Farthest below nominal, where the set-point at no load stands, in V: with a load line either response begins below it. */
     double belowNominalV(LoadStep figures) {
         return Math.max(figures.droopV(figures.fromA()) + step.undershootV(), figures.droopV(figures.toA()) + release.undershootV());

@@ -214,7 +214,8 @@ class StepVerdictsTest {
         Evaluation drooped = Evaluation.evaluate(Rails.sound().withRail(Rails.with(Rails.everything(), drooping)));
         double[] deviationV = drooped.steps().step().deviationV();
         assertThat(deviationV[deviationV.length - 1]).isCloseTo(-8e-3, within(1e-4));
-        assertThat(drooped.steps().settledAtS()).isNotNull();
+        assertThat(drooped.steps().step().settledAtS()).isNotNull();
+        assertThat(drooped.steps().release().settledAtS()).isNotNull();
         assertThat(drooped.verdict(Requirement.DEVIATION).sentence()).contains("The load line moves the set-point by 8 mV of it.");
         StepPair steps = drooped.steps();
         assertThat(steps.belowNominalV(drooping)).isEqualTo(Math.max(2e-3 + steps.step().undershootV(), 10e-3 + steps.release().undershootV()));
