@@ -72,7 +72,7 @@ public class AuditChain {
         if (!event.previousHash().equals(lastHash)) {
             return Optional.of("The line does not follow from the one before it.");
         }
-        if (!event.hash().equals(event.expectedHash())) {
+        if (!event.intact()) {
             return Optional.of("The line is not as it was written.");
         }
         return Optional.empty();

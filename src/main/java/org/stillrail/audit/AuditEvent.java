@@ -39,6 +39,16 @@ public record AuditEvent(
                 hash(number, at, actor, action, kind, id, detail, lastHash));
     }
 
+    /** Whether the line is as it was written. */
+    public boolean intact() {
+        return hash.equals(expectedHash());
+    }
+
+    /** Whether the line stands right behind another one of its chain. */
+    public boolean follows(AuditEvent other) {
+        return sequenceNumber == other.sequenceNumber + 1 && previousHash.equals(other.hash);
+    }
+
     /** The hash that the fields call for; differs from {@link #hash()} when something was changed afterwards. */
     String expectedHash() {
         return hash(sequenceNumber, happenedAt, actor, action, subjectKind, subjectId, detail, previousHash);

@@ -72,7 +72,7 @@ class AuditEvents {
         return new Head(row.getLong("sequence_number"), row.getString("hash"));
     }
 
-    private static AuditEvent eventRow(ResultSet row, int index) throws SQLException {
+    static AuditEvent eventRow(ResultSet row, int index) throws SQLException {
         return new AuditEvent(
                 row.getLong("sequence_number"),
                 row.getObject("happened_at", OffsetDateTime.class).toInstant(),

@@ -7,7 +7,7 @@ import java.util.TreeMap;
 import org.stillrail.document.CanonicalJson;
 
 /** A line as the page shows it. */
-record AuditRow(
+public record AuditRow(
         long sequenceNumber,
         OffsetDateTime happenedAt,
         String actor,
@@ -16,7 +16,7 @@ record AuditRow(
         String subjectId,
         Map<String, String> detail) {
 
-    static AuditRow of(AuditEvent event) {
+    public static AuditRow of(AuditEvent event) {
         return new AuditRow(
                 event.sequenceNumber(), event.happenedAt().atOffset(ZoneOffset.UTC), event.actor(), event.action(),
                 event.subjectKind(), event.subjectId(), detail(event.detail()));

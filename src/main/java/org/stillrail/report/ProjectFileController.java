@@ -56,7 +56,7 @@ class ProjectFileController {
         }
         try {
             UUID projectId = files.read(file.getBytes(), person);
-            redirect.addFlashAttribute("notice", "The project is taken in, with its signatures. Its parts that were not here are proposed.");
+            redirect.addFlashAttribute("notice", "The project is taken in, with its signatures and the record of its origin. Its parts that were not here are proposed.");
             return "redirect:/projects/" + projectId;
         } catch (ProjectFiles.ConflictException e) {
             return page(e.conflicts(), model);

@@ -21,6 +21,7 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.May;
+import org.stillrail.audit.AuditLines;
 import org.stillrail.audit.AuditTrail;
 import org.stillrail.bank.Banks;
 import org.stillrail.document.CanonicalJson;
@@ -29,7 +30,8 @@ import org.stillrail.review.ReviewRecords;
 
 /**
  * Whole projects out and in. What comes in is checked row by row: every hash has to be that of what it stands for, every signature
- * has to hold, and a row that is here already has to say the same. All is stored or nothing.
+ * has to hold, and a row that is here already has to say the same. All is stored or nothing. Lines of the origin's record stay
+ * apart from this installation's chain, to which the import itself adds one line.
  */
 @Service
 class ProjectFiles {
@@ -44,8 +46,10 @@ class ProjectFiles {
     private final Banks banks;
     private final ReviewRecords reviews;
     private final AuditTrail audit;
+    private final AuditLines lines;
 
-    ProjectFiles(ProjectRowsReader reader, JdbcClient jdbc, Banks banks, ReviewRecords reviews, AuditTrail audit) {
+    ProjectFiles(ProjectRowsReader reader, JdbcClient jdbc, Banks banks, ReviewRecords reviews, AuditTrail audit, AuditLines lines) {
+        this.lines = lines;
         this.reader = reader;
         this.jdbc = jdbc;
         this.banks = banks;
@@ -79,7 +83,7 @@ class ProjectFiles {
         for (UUID id : ids) {
             jdbc.sql("select user_name, display_name from person where id = :id").param("id", id)
                     .query((row, index) -> new ProjectFile.Person(row.getString("user_name"), row.getString("display_name")))
-                    .optional().ifPresent(person -> people.put(id.toString(), person));
+                    .optional().ifPresent(person -> people.put(id.toString(), Elsewhere.there(id, person)));
         }
         return CanonicalJson.write(new ProjectFile(ProjectFile.KIND, ProjectFile.FORMAT, people, tables));
     }
@@ -100,6 +104,7 @@ class ProjectFiles {
         for (ProjectTable table : ProjectTable.values()) {
             fresh.put(table, check(table, file.tables().getOrDefault(table.sqlName(), List.of()), conflicts));
         }
+        conflicts.addAll(OriginLines.conflicts(fresh.get(ProjectTable.ORIGIN_AUDIT_EVENT)));
         List<Map<String, Object>> projects = fresh.get(ProjectTable.PROJECT);
         if (projects.size() != 1 && conflicts.isEmpty()) {
             conflicts.add("This project is here already.");
@@ -151,6 +156,7 @@ class ProjectFiles {
             Map<String, Object> here = reader.find(table, values);
             if (here == null) {
                 checkName(table, values, conflicts);
+                checkChain(table, values, conflicts);
                 fresh.add(values);
             } else if (!same(table, here, row)) {
                 conflicts.add(what(table, row) + " is here already and says something else.");
@@ -159,9 +165,16 @@ class ProjectFiles {
         return fresh;
     }
 
+    /** A line of this installation's own record that is not in it. */
+    private void checkChain(ProjectTable table, Map<String, Object> values, List<String> conflicts) {
+        if (table == ProjectTable.ORIGIN_AUDIT_EVENT && lines.ownChain().equals(values.get("chain"))) {
+            conflicts.add("Line " + values.get("sequence_number") + " is said to be of this installation's own record, and is not there.");
+        }
+    }
+
     private static void checkHash(ProjectTable table, Map<String, Object> values, List<String> conflicts) {
         String expected = switch (table) {
-            case PART_REVISION, RAIL_REVISION, BANK_REVISION, SWEEP, BENCH_RECORD ->
+            case PART_REVISION, RAIL_REVISION, BANK_REVISION, SWEEP, FIXTURE_SWEEP, BENCH_RECORD ->
                     values.get("document") == null ? "" : Sha256.of((String) values.get("document"));
             case RAW_FILE, REVIEW_SNAPSHOT -> values.get("content") == null ? "" : Sha256.of((byte[]) values.get("content"));
             default -> null;
@@ -199,17 +212,23 @@ class ProjectFiles {
     }
 
     private static String what(ProjectTable table, Map<String, Object> row) {
+        if (table == ProjectTable.ORIGIN_AUDIT_EVENT) {
+            return "Line " + row.get("sequence_number") + " of the record";
+        }
         Object name = row.getOrDefault("part_number", row.getOrDefault("name", row.getOrDefault("file_name", row.getOrDefault("id", ""))));
         return "The " + table.sqlName().replace('_', ' ') + " " + name;
     }
 
-    /** A part comes in as proposed: vetting is this team's own. */
+    /** A part comes in as proposed: vetting is this team's own. A fixture sweep whose name is taken gets another one. */
     private void insert(ProjectTable table, Map<String, Object> values) {
         Map<String, Object> row = new LinkedHashMap<>(values);
         if (table == ProjectTable.PART) {
             String there = String.valueOf(row.get("vetting")).toLowerCase(Locale.ROOT);
             row.put("vetting", "PROPOSED");
             row.put("vetting_reason", "imported; it was " + there + " there");
+        }
+        if (table == ProjectTable.FIXTURE_SWEEP && isTaken(row.get("name"))) {
+            row.put("name", Elsewhere.here((UUID) row.get("id"), (String) row.get("name")));
         }
         StringJoiner names = new StringJoiner(", ");
         StringJoiner places = new StringJoiner(", ");
@@ -220,18 +239,22 @@ class ProjectFiles {
         jdbc.sql("insert into " + table.sqlName() + " (" + names + ") values (" + places + ")").params(row).update();
     }
 
+    private boolean isTaken(Object fixtureName) {
+        return jdbc.sql("select count(*) from fixture_sweep where name = :name").param("name", fixtureName).query(Integer.class).single() > 0;
+    }
+
     /** Somebody who is not known here becomes a name without an account that could sign in. */
     private void addPerson(UUID id, ProjectFile.Person person) {
         if (jdbc.sql("select count(*) from person where id = :id").param("id", id).query(Integer.class).single() > 0) {
             return;
         }
-        String userName = person.userName() + "-" + id.toString().substring(0, 8);
+        ProjectFile.Person here = Elsewhere.here(id, person);
         jdbc.sql("""
                         insert into person (id, user_name, display_name, password_hash, password_change_due, active, created_at)
                         values (:id, :userName, :displayName, '!', true, false, current_timestamp)""")
                 .param("id", id)
-                .param("userName", userName)
-                .param("displayName", person.displayName() + " (elsewhere)")
+                .param("userName", here.userName())
+                .param("displayName", here.displayName())
                 .update();
     }
 

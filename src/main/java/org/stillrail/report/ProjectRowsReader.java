@@ -24,23 +24,51 @@ class ProjectRowsReader {
         this.jdbc = jdbc;
     }
 
+    /** All rows, by table. */
     Map<String, List<Map<String, Object>>> rows(UUID projectId) {
+        Extent extent = extent(projectId);
+        List<String> subjects = subjects(extent);
+        Map<String, List<Map<String, Object>>> tables = new LinkedHashMap<>();
+        for (ProjectTable table : ProjectTable.values()) {
+            tables.put(table.sqlName(), extent.bind(jdbc.sql("select * from " + table.source() + " where " + table.condition()
+                            + " order by " + String.join(", ", table.key())))
+                    .param("subjects", subjects)
+                    .query((row, index) -> cells(table, row))
+                    .list());
+        }
+        return tables;
+    }
+
+    /** Ids of everything of a project that the record may speak of: itself, its rails and banks, their parts, sweeps and fixtures. */
+    List<String> subjects(UUID projectId) {
+        return subjects(extent(projectId));
+    }
+
+    private List<String> subjects(Extent extent) {
+        List<String> subjects = new ArrayList<>();
+        for (ProjectTable table : List.of(ProjectTable.PROJECT, ProjectTable.RAIL, ProjectTable.BANK, ProjectTable.PART, ProjectTable.SWEEP,
+                ProjectTable.FIXTURE_SWEEP)) {
+            extent.bind(jdbc.sql("select id from " + table.sqlName() + " where " + table.condition())).query(UUID.class).list()
+                    .forEach(id -> subjects.add(id.toString()));
+        }
+        return subjects;
+    }
+
+    private Extent extent(UUID projectId) {
         List<UUID> revisions = jdbc.sql("""
                         select r.id from bank_revision r join bank b on b.id = r.subject_id join rail l on l.id = b.rail_id
                         where l.project_id = :project""").param("project", projectId).query(UUID.class).list();
         List<UUID> parts = revisions.isEmpty() ? List.of()
                 : jdbc.sql("select distinct part_id from bank_part where revision_id in (:revisions)").param("revisions", revisions).query(UUID.class).list();
-        Map<String, List<Map<String, Object>>> tables = new LinkedHashMap<>();
-        for (ProjectTable table : ProjectTable.values()) {
-            tables.put(table.sqlName(), jdbc.sql("select * from " + table.sqlName() + " where " + table.condition()
-                            + " order by " + String.join(", ", table.key()))
-                    .param("project", projectId)
-                    .param("revisions", revisions.isEmpty() ? NOBODY : revisions)
-                    .param("parts", parts.isEmpty() ? NOBODY : parts)
-                    .query((row, index) -> cells(row))
-                    .list());
+        return new Extent(projectId, revisions.isEmpty() ? NOBODY : revisions, parts.isEmpty() ? NOBODY : parts);
+    }
+
+    /** What a project reaches. */
+    private record Extent(UUID project, List<UUID> revisions, List<UUID> parts) {
+
+        private JdbcClient.StatementSpec bind(JdbcClient.StatementSpec statement) {
+            return statement.param("project", project).param("revisions", revisions).param("parts", parts);
         }
-        return tables;
     }
 
     /** Types of the columns of a table, by name. */
@@ -59,11 +87,20 @@ class ProjectRowsReader {
     Map<String, Object> find(ProjectTable table, Map<String, Object> values) {
         List<String> conditions = new ArrayList<>();
         table.key().forEach(column -> conditions.add(column + " = :" + column));
-        JdbcClient.StatementSpec query = jdbc.sql("select * from " + table.sqlName() + " where " + String.join(" and ", conditions));
+        JdbcClient.StatementSpec query = jdbc.sql("select * from " + table.source() + " where " + String.join(" and ", conditions));
         for (String column : table.key()) {
             query = query.param(column, values.get(column));
         }
-        return query.query((row, index) -> cells(row)).optional().orElse(null);
+        return query.query((row, index) -> cells(table, row)).optional().orElse(null);
+    }
+
+    /** A name that was made different here is as it is at home. */
+    private static Map<String, Object> cells(ProjectTable table, ResultSet row) throws SQLException {
+        Map<String, Object> cells = cells(row);
+        if (table == ProjectTable.FIXTURE_SWEEP) {
+            cells.computeIfPresent("name", (column, name) -> Elsewhere.there(UUID.fromString((String) cells.get("id")), (String) name));
+        }
+        return cells;
     }
 
     private static Map<String, Object> cells(ResultSet row) throws SQLException {

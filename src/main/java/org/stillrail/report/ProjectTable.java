@@ -2,10 +2,12 @@ package org.stillrail.report;
 
 import java.util.List;
 import java.util.Locale;
+import org.stillrail.audit.AuditLines;
 
 /**
  * The tables of which a project consists, in the order in which their rows can be inserted. {@code :parts} and {@code :revisions}
- * stand for what the project's banks use and for the revisions of its banks.
+ * stand for what the project's banks use and for the revisions of its banks, {@code :subjects} for the ids of everything that the
+ * record may speak of. A table that is not here is in {@link LeftOutTable}.
  */
 enum ProjectTable {
 
@@ -14,7 +16,9 @@ enum ProjectTable {
     PART_EXEMPTION("part_id in (:parts)", "id"),
     RAW_FILE("""
             sha256 in (select raw_sha256 from sweep where part_id in (:parts)
-                union select raw_sha256 from bench_record where revision_id in (:revisions))""", "sha256"),
+                union select raw_sha256 from bench_record where revision_id in (:revisions)
+                union select raw_sha256 from fixture_sweep where\s""" + Scope.FIXTURES + ")", "sha256"),
+    FIXTURE_SWEEP(Scope.FIXTURES, "id"),
     SWEEP("part_id in (:parts)", "id"),
     FINDING_ACCEPTANCE("sweep_id in (select id from sweep where part_id in (:parts))", "id"),
     PROJECT("id = :project", "id"),
@@ -30,7 +34,13 @@ enum ProjectTable {
     REVIEW_STEP("revision_id in (:revisions)", "revision_id", "number"),
     REVIEW_SIGNATURE("snapshot_id in (select id from review_snapshot where revision_id in (:revisions))", "id"),
     CONCESSION("revision_id in (:revisions)", "revision_id", "requirement"),
-    REVIEW_COMMENT("revision_id in (:revisions)", "id");
+    REVIEW_COMMENT("revision_id in (:revisions)", "id"),
+    ORIGIN_AUDIT_EVENT(AuditLines.ABOUT, "chain", "sequence_number") {
+        @Override
+        String source() {
+            return "audit_line";
+        }
+    };
 
     private final String condition;
     private final List<String> key;
@@ -44,6 +54,11 @@ enum ProjectTable {
         return name().toLowerCase(Locale.ROOT);
     }
 
+    /** What is read: the table, or a view that has what came from elsewhere beside what is this installation's own. */
+    String source() {
+        return sqlName();
+    }
+
     String condition() {
         return condition;
     }
@@ -51,5 +66,21 @@ enum ProjectTable {
     /** Columns of the primary key. */
     List<String> key() {
         return key;
+    }
+
+    /** Conditions that several tables share. */
+    private static final class Scope {
+
+        /** Named by its id in what a sweep, a bench record or a mounting says of how it was made. */
+        private static final String FIXTURES = """
+                (exists (select 1 from sweep w where w.part_id in (:parts)
+                        and w.document like concat('%', cast(fixture_sweep.id as varchar(36)), '%'))
+                    or exists (select 1 from bench_record k where k.revision_id in (:revisions)
+                        and k.document like concat('%', cast(fixture_sweep.id as varchar(36)), '%'))
+                    or exists (select 1 from bank_revision v where v.id in (:revisions)
+                        and v.document like concat('%', cast(fixture_sweep.id as varchar(36)), '%')))""";
+
+        private Scope() {
+        }
     }
 }

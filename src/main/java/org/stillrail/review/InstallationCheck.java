@@ -7,17 +7,23 @@ import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.stillrail.audit.AuditChain;
+import org.stillrail.audit.AuditLines;
 import org.stillrail.document.CanonicalJson;
 
-/** Verifies the chain of the record and every snapshot with its signatures; on request works every snapshot out again. */
+/**
+ * Verifies the chain of the record, the lines that came from other installations, and every snapshot with its signatures; on
+ * request works every snapshot out again.
+ */
 @Component
 class InstallationCheck {
 
     private final AuditChain chain;
     private final Snapshots snapshots;
     private final JdbcClient jdbc;
+    private final AuditLines lines;
 
-    InstallationCheck(AuditChain chain, Snapshots snapshots, JdbcClient jdbc) {
+    InstallationCheck(AuditChain chain, AuditLines lines, Snapshots snapshots, JdbcClient jdbc) {
+        this.lines = lines;
         this.chain = chain;
         this.snapshots = snapshots;
         this.jdbc = jdbc;
@@ -26,9 +32,10 @@ class InstallationCheck {
     /**
      * What a check found.
      *
-     * @param faults of snapshots and signatures, a sentence each
+     * @param originLines of the records of other installations
+     * @param faults      of those lines, of snapshots and signatures, a sentence each
      */
-    record Findings(AuditChain.Check chain, int snapshots, int signatures, int recomputed, List<String> faults) {
+    record Findings(AuditChain.Check chain, int originLines, int snapshots, int signatures, int recomputed, List<String> faults) {
 
         public boolean sound() {
             return chain.sound() && faults.isEmpty();
@@ -37,7 +44,7 @@ class InstallationCheck {
 
     /** @param recompute takes about a second for each snapshot */
     Findings run(boolean recompute) {
-        List<String> faults = new ArrayList<>();
+        List<String> faults = new ArrayList<>(lines.originFaults());
         List<UUID> ids = jdbc.sql("select id from review_snapshot order by made_at, id").query(UUID.class).list();
         int signatures = 0;
         for (UUID id : ids) {
@@ -53,7 +60,7 @@ class InstallationCheck {
                         and not exists (select 1 from review_signature g join review_snapshot x on x.id = g.snapshot_id where x.revision_id = r.id)""")
                 .query(UUID.class).list()
                 .forEach(id -> faults.add("Bank revision " + id + " is approved without a signature."));
-        return new Findings(chain.verify(), ids.size(), signatures, recompute ? ids.size() : 0, List.copyOf(faults));
+        return new Findings(chain.verify(), lines.originLines(), ids.size(), signatures, recompute ? ids.size() : 0, List.copyOf(faults));
     }
 
     /** In words, for one snapshot; empty where it gives what was stored. */

@@ -40,6 +40,7 @@ class VerifyCommand implements ApplicationRunner {
             InstallationCheck.Findings found = check.run(true);
             out.println("Record: " + found.chain().lines() + " lines, newest hash " + found.chain().headHash());
             found.chain().broken().ifPresent(broken -> out.println("Broken at line " + broken.sequenceNumber() + ": " + broken.reason()));
+            out.println("Records of origins: " + found.originLines() + " lines, each held against its hash");
             out.println("Snapshots: " + found.snapshots() + ", each hashed and worked out again; signatures: " + found.signatures());
             found.faults().forEach(out::println);
             out.println(found.sound() ? "All sound." : "NOT sound.");

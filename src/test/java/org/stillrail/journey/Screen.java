@@ -40,6 +40,11 @@ record Screen(String name, String account, Consumer<Visitor> way) {
                 visitor.open("/projects");
                 visitor.follow("Tarn");
             }),
+            new Screen("project-record", "viewer", visitor -> {
+                visitor.open("/projects");
+                visitor.follow("Tarn");
+                visitor.follow("The record of this project");
+            }),
             new Screen("rail", "engineer", visitor -> {
                 visitor.open("/projects");
                 visitor.follow("Logic 5V0");

@@ -1,0 +1,10 @@
+package org.stillrail.report;
+
+import org.stillrail.support.TestDatabase;
+
+class ProjectTablesOnPostgresTest extends ProjectTablesSuite {
+
+    ProjectTablesOnPostgresTest() {
+        super(TestDatabase.postgres());
+    }
+}
