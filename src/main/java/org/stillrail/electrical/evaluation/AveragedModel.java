@@ -35,12 +35,12 @@ final class AveragedModel {
         if (fastest != null) {
             warnings.add("The crossover is above a fifth of the switching frequency at " + fast + " of " + corners.size() + " corners, the highest "
                     + Words.quantity(fastest.loop().value().crossoverHz(), "Hz") + Corner.at(fastest.corner().name())
-                    + ": the averaged model flatters there. The bank alone is drawn beside the closed loop in the output impedance.");
+                    + ": the averaged model flatters there; read the output impedance of the bank alone beside it.");
         }
         if (earliest != null) {
             warnings.add("The output turns within one switching period at " + early + " of " + corners.size() + " corners, the earliest after "
                     + Words.quantity(earliestS(earliest.steps().value()), "s") + Corner.at(earliest.corner().name())
-                    + ": an averaged model does not see that. The bank alone is drawn beside the load step.");
+                    + ": an averaged model does not see that; read the bank alone beside the load step.");
         }
         return warnings;
     }

@@ -63,7 +63,7 @@ public record Evidence(Kind kind, Integer branch, String sentence) {
             return new Evidence(Kind.TYPED_FIGURES, index, name + " is figures typed in, without a part.");
         }
         if (evidence.esr() == BranchEvidence.EsrMeaning.MAXIMUM) {
-            return new Evidence(Kind.DATASHEET_MAXIMUM, index, name + "'s ESR is its datasheet's maximum: safe for ripple, optimistic for damping.");
+            return new Evidence(Kind.DATASHEET_MAXIMUM, index, "The ESR of " + name + " is its datasheet's maximum: safe for ripple, optimistic for damping.");
         }
         return new Evidence(Kind.DATASHEET, index, name + " rests on datasheet figures, no sweep.");
     }
