@@ -13,7 +13,8 @@ import org.openjdk.jmh.runner.options.VerboseMode;
 /** Runs the benchmarks of a class on one core and prints each time beside its target, with the processor time beside it. */
 public final class Speed {
 
-    private static final int WARM_UPS = 4;
+    /** Enough that what the compiler still does no longer counts. */
+    private static final int WARM_UPS = 12;
     private static final int MEASURED = 4;
 
     private Speed() {
@@ -26,7 +27,8 @@ public final class Speed {
                 .verbosity(VerboseMode.SILENT)
                 .addProfiler(ProcessorTime.class)
                 .forks(1)
-                .jvmArgsAppend("-XX:ActiveProcessorCount=1")
+                // Without workers of the common pool a parallel stream stays in its caller: one core.
+                .jvmArgsAppend("-XX:ActiveProcessorCount=1", "-Djava.util.concurrent.ForkJoinPool.common.parallelism=0")
                 .warmupIterations(WARM_UPS)
                 .warmupTime(TimeValue.seconds(1))
                 .measurementIterations(MEASURED)

@@ -36,11 +36,11 @@ public record StepPair(StepResult step, StepResult release) {
     }
 
     static StepResult roughStep(Bank bank, Converter converter, LoadStep figures, double durationS, BranchRealisation inTime) {
-        return org.stillrail.electrical.step.LoadStep.rough(request(bank, converter, figures, step(figures), durationS, FEWEST_SAMPLES), inTime);
+        return org.stillrail.electrical.step.LoadStep.rough(unbanded(bank, converter, step(figures), durationS, FEWEST_SAMPLES), inTime);
     }
 
     static StepResult roughRelease(Bank bank, Converter converter, LoadStep figures, double durationS, BranchRealisation inTime) {
-        return org.stillrail.electrical.step.LoadStep.rough(request(bank, converter, figures, release(figures), durationS, FEWEST_SAMPLES), inTime);
+        return org.stillrail.electrical.step.LoadStep.rough(unbanded(bank, converter, release(figures), durationS, FEWEST_SAMPLES), inTime);
     }
 
     static Load step(LoadStep figures) {
@@ -52,7 +52,12 @@ public record StepPair(StepResult step, StepResult release) {
     }
 
     private static StepRequest request(Bank bank, Converter converter, LoadStep figures, Load load, double durationS, int samples) {
-        return StepRequest.of(bank, converter, load, durationS).withSamples(samples).withSettleBandV(figures.settledWithinV());
+        return unbanded(bank, converter, load, durationS, samples).withSettleBandV(figures.settledWithinV());
+    }
+
+    /** Nobody asks of a rough step when it has settled, and following that takes time. */
+    private static StepRequest unbanded(Bank bank, Converter converter, Load load, double durationS, int samples) {
+        return StepRequest.of(bank, converter, load, durationS).withSamples(samples);
     }
 
     /** The load's ramp, three times as long as the inductor needs at its slowest, and five periods of the crossover. */
