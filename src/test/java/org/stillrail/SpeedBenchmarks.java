@@ -7,7 +7,7 @@ import org.stillrail.electrical.evaluation.EvaluationBenchmark;
 import org.stillrail.electrical.fit.VectorFittingBenchmark;
 import org.stillrail.electrical.spread.MonteCarloBenchmark;
 
-/** Every time that the physics is held to, on one core, beside its target: some five minutes. */
+/** Every time that the physics is held to, on one core, beside its target: some ten minutes. */
 public final class SpeedBenchmarks {
 
     private SpeedBenchmarks() {
