@@ -213,6 +213,9 @@ final class LoopScan {
         double b = Math.log(highHz);
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (a + b) / 2;
+            if (middle == a || middle == b) {
+                break;
+            }
             if (function.applyAsDouble(Math.exp(middle)) > 0) {
                 a = middle;
             } else {

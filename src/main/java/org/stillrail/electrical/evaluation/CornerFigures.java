@@ -94,6 +94,9 @@ record CornerFigures(
         BranchRealisation inTime = RealisedBank.of(bank, coarse, crossoverHz);
         boolean step = known == null || probe.wants(Probe.Item.STEP);
         boolean release = known == null || probe.wants(Probe.Item.RELEASE);
+        if (step && release) {
+            return StepPair.rough(bank, converter, rail.loadStep(), durationS, inTime);
+        }
         return new StepPair(
                 step ? StepPair.roughStep(bank, converter, rail.loadStep(), durationS, inTime) : known.step(),
                 release ? StepPair.roughRelease(bank, converter, rail.loadStep(), durationS, inTime) : known.release());

@@ -17,14 +17,15 @@ import org.stillrail.electrical.requirement.TeamSettings;
 public record EvaluationInput(int methodVersion, RailFigures rail, List<BranchInput> branches, TeamSettings settings, Distance distance) {
 
     /**
-     * 3: the loop's margins have verdicts, and the steps of a load step are chosen otherwise, which moves its last digits.
+     * 4: a load step ends its steps otherwise, which moves its last digits.
+     * 3: the loop's margins have verdicts; boost and inverting converters meet their most ripple current from the lowest input, no longer from the
+     * highest; a flyback is modelled where its turns are stated; the steps of a load step are chosen otherwise.
      * 2: parts warm by their own losses; the voltage verdict counts the accuracy of the reference; reverse voltage, ripple current, temperature,
-     * life and start-up have verdicts; the load step goes through the fits of the parts. An input that was frozen before holds no ratings, so recomputed it differs by the new verdicts, most of
-     * them unknown, and by what warmth changes; its record and its outcome stay as they were signed.
-     * 3: boost and inverting converters meet their most ripple current from the lowest input, no longer from the highest; a flyback is modelled
-     * where its turns are stated.
+     * life and start-up have verdicts; the load step goes through the fits of the parts. An input that was frozen before holds no ratings, so
+     * recomputed it differs by the new verdicts, most of them unknown, and by what warmth changes; its record and its outcome stay as they were
+     * signed.
      */
-    public static final int METHOD_VERSION = 3;
+    public static final int METHOD_VERSION = 4;
 
     public EvaluationInput {
         branches = List.copyOf(branches);

@@ -5,9 +5,11 @@ import org.stillrail.electrical.converter.Converter;
 import org.stillrail.electrical.converter.PowerStage;
 import org.stillrail.electrical.requirement.LoadStep;
 import org.stillrail.electrical.step.BranchRealisation;
+import org.stillrail.electrical.step.Closeness;
 import org.stillrail.electrical.step.Load;
 import org.stillrail.electrical.step.StepRequest;
 import org.stillrail.electrical.step.StepResult;
+import org.stillrail.electrical.step.ThereAndBack;
 
 /**
  * The response to the rail's load step and to its way back, with duty limits.
@@ -23,24 +25,31 @@ public record StepPair(StepResult step, StepResult release) {
 
     /** @param converter null for the bank alone */
     static StepPair of(Bank bank, Converter converter, LoadStep figures, double durationS, int samples, BranchRealisation inTime) {
-        return new StepPair(
-                org.stillrail.electrical.step.LoadStep.of(request(bank, converter, figures, step(figures), durationS, samples), inTime),
-                org.stillrail.electrical.step.LoadStep.of(request(bank, converter, figures, release(figures), durationS, samples), inTime));
+        return of(request(bank, converter, figures, durationS, samples), inTime, Closeness.FULL);
     }
 
     /** Without curves. */
     static StepPair quick(Bank bank, Converter converter, LoadStep figures, double durationS, BranchRealisation inTime) {
-        return new StepPair(
-                org.stillrail.electrical.step.LoadStep.quick(request(bank, converter, figures, step(figures), durationS, FEWEST_SAMPLES), inTime),
-                org.stillrail.electrical.step.LoadStep.quick(request(bank, converter, figures, release(figures), durationS, FEWEST_SAMPLES), inTime));
+        return of(request(bank, converter, figures, durationS, FEWEST_SAMPLES), inTime, Closeness.QUICK);
+    }
+
+    static StepPair rough(Bank bank, Converter converter, LoadStep figures, double durationS, BranchRealisation inTime) {
+        return of(unbanded(bank, converter, step(figures), durationS, FEWEST_SAMPLES), inTime, Closeness.ROUGH);
     }
 
     static StepResult roughStep(Bank bank, Converter converter, LoadStep figures, double durationS, BranchRealisation inTime) {
-        return org.stillrail.electrical.step.LoadStep.rough(unbanded(bank, converter, step(figures), durationS, FEWEST_SAMPLES), inTime);
+        return org.stillrail.electrical.step.LoadStep.of(
+                unbanded(bank, converter, step(figures), durationS, FEWEST_SAMPLES), inTime, Closeness.ROUGH);
     }
 
     static StepResult roughRelease(Bank bank, Converter converter, LoadStep figures, double durationS, BranchRealisation inTime) {
-        return org.stillrail.electrical.step.LoadStep.rough(unbanded(bank, converter, release(figures), durationS, FEWEST_SAMPLES), inTime);
+        return org.stillrail.electrical.step.LoadStep.of(
+                unbanded(bank, converter, release(figures), durationS, FEWEST_SAMPLES), inTime, Closeness.ROUGH);
+    }
+
+    private static StepPair of(StepRequest request, BranchRealisation inTime, Closeness closeness) {
+        ThereAndBack pair = org.stillrail.electrical.step.LoadStep.thereAndBack(request, inTime, closeness);
+        return new StepPair(pair.there(), pair.back());
     }
 
     static Load step(LoadStep figures) {
@@ -51,8 +60,8 @@ public record StepPair(StepResult step, StepResult release) {
         return new Load(figures.toA(), figures.fromA(), figures.slewAPerS());
     }
 
-    private static StepRequest request(Bank bank, Converter converter, LoadStep figures, Load load, double durationS, int samples) {
-        return unbanded(bank, converter, load, durationS, samples).withSettleBandV(figures.settledWithinV());
+    private static StepRequest request(Bank bank, Converter converter, LoadStep figures, double durationS, int samples) {
+        return unbanded(bank, converter, step(figures), durationS, samples).withSettleBandV(figures.settledWithinV());
     }
 
     /** Nobody asks of a rough step when it has settled, and following that takes time. */

@@ -20,6 +20,10 @@ public record Load(double fromA, double toA, double slewAPerS) {
         return toA - fromA;
     }
 
+    Load back() {
+        return new Load(toA, fromA, slewAPerS);
+    }
+
     /** Length of the ramp in s. */
     public double rampS() {
         return Math.abs(stepA()) / slewAPerS;

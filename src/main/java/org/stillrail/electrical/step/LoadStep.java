@@ -3,24 +3,13 @@ package org.stillrail.electrical.step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.stillrail.electrical.bank.Bank;
-import org.stillrail.electrical.bank.Branch;
-import org.stillrail.electrical.bank.Distance;
-import org.stillrail.electrical.bank.Node;
-import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.converter.Converter;
-import org.stillrail.electrical.converter.Loop;
-import org.stillrail.electrical.converter.PowerStage;
 
 /** The response of a bank and its converter, or of the bank alone, to a load step in the averaged model. */
 public final class LoadStep {
 
     /** An extremum smaller than this share of the other is not spoken of. */
     private static final double NEGLIGIBLE = 1e-9;
-
-    /** The quick step follows the curves so many times less closely, the rough one even less. */
-    private static final double QUICK = 100;
-    private static final double ROUGH = 1000;
 
     private LoadStep() {
     }
@@ -35,53 +24,44 @@ public final class LoadStep {
      * @throws StepBudgetException  where the response holds more detail than one call may compute
      */
     public static StepResult of(StepRequest request, BranchRealisation realisation) {
-        return of(request, LoadCourse.of(request.load()), realisation, 1, null);
+        return of(request, realisation, Closeness.FULL);
     }
 
-    /** Deviations to a ten-thousandth or better in half the time: for the many corners and variations of a bank. */
-    public static StepResult quick(StepRequest request, BranchRealisation realisation) {
-        return of(request, LoadCourse.of(request.load()), realisation, QUICK, null);
+    /** The same, followed less closely. */
+    public static StepResult of(StepRequest request, BranchRealisation realisation, Closeness closeness) {
+        return walk(request, LoadCourse.of(request.load()), Realised.of(request, realisation), closeness, null).result();
     }
 
-    /** Deviations to some thousandths: to see which of many conditions matter, not for a figure. */
-    public static StepResult rough(StepRequest request, BranchRealisation realisation) {
-        return of(request, LoadCourse.of(request.load()), realisation, ROUGH, null);
+    /** The request's step and its way back; where neither meets a limit the second costs nothing. */
+    public static ThereAndBack thereAndBack(StepRequest request, BranchRealisation realisation, Closeness closeness) {
+        Realised bank = Realised.of(request, realisation);
+        Walk there = walk(request, LoadCourse.of(request.load()), bank, closeness, null);
+        StepRequest back = request.back();
+        LoadCourse course = LoadCourse.of(back.load());
+        Circuit circuit = bank.circuit(back.converter(), course.fromA());
+        if (!there.simulation().mirrorsWithin(circuit.lowest(), circuit.highest())) {
+            return new ThereAndBack(there.result(), walk(back, course, bank, closeness, null).result());
+        }
+        StepResult mirrored = there.result().mirrored(request.load().fromA(), request.load().toA());
+        return new ThereAndBack(there.result(), mirrored.withWarnings(warnings(back, course, mirrored, bank)));
     }
 
     /** The same where the load goes along {@code course} instead of the request's ramp. */
     public static StepResult along(LoadCourse course, StepRequest request, BranchRealisation realisation) {
-        return of(request, course, realisation, 1, null);
+        return walk(request, course, Realised.of(request, realisation), Closeness.FULL, null).result();
     }
 
     /** @param swings filled with the turning points of the deviation */
     static StepResult following(StepRequest request, BranchRealisation realisation, Swings swings) {
-        return of(request, LoadCourse.of(request.load()), realisation, 1, swings);
+        return walk(request, LoadCourse.of(request.load()), Realised.of(request, realisation), Closeness.FULL, swings).result();
     }
 
-    private static StepResult of(StepRequest request, LoadCourse load, BranchRealisation realisation, double looser, Swings swings) {
+    private record Walk(StepSimulation simulation, StepResult result) {
+    }
+
+    private static Walk walk(StepRequest request, LoadCourse load, Realised bank, Closeness closeness, Swings swings) {
         Converter converter = request.converter();
-        List<String> warnings = new ArrayList<>();
-        List<String> replaced = new ArrayList<>();
-        List<AdmittanceStateSpace> near = new ArrayList<>();
-        List<AdmittanceStateSpace> beyond = new ArrayList<>();
-        Double fitErrorPercent = null;
-        double aroundHz = realisation.asksFrequency() ? aroundHz(request) : Double.NaN;
-        Distance distance = request.bank().distance();
-        for (Branch branch : all(request.bank())) {
-            RealisedBranch realised = realisation.realise(branch, aroundHz);
-            (distance != null && branch.node() == Node.LOAD ? beyond : near).add(realised.space());
-            if (realised.errorPercent() != null) {
-                fitErrorPercent = Math.max(fitErrorPercent == null ? 0 : fitErrorPercent, realised.errorPercent());
-            }
-            if (realised.replaced()) {
-                replaced.add(branch.label());
-            }
-            if (realised.warning() != null) {
-                warnings.add(realised.warning());
-            }
-        }
-        FarNode far = distance == null ? null : new FarNode(beyond, distance.path(), distance.sense() == Node.LOAD);
-        Circuit circuit = new Circuit(near, far, converter, load.fromA(), realisation.propagators());
+        Circuit circuit = bank.circuit(converter, load.fromA());
         if (request.limited() && circuit.isVoltageMode()) {
             requireSteadyState(circuit.steadyDuty(load.fromA()), load.fromA());
         }
@@ -92,20 +72,12 @@ public final class LoadStep {
             trace.follow(swings);
         }
         double nominalV = converter == null ? 1 : converter.stage().outputV();
-        new StepSimulation(circuit, load, request.durationS(), request.limited(), nominalV, looser, trace).run();
-        warn(request, load, trace, warnings);
-        return new StepResult(trace.timeS(), trace.deviationV(), trace.inductorA(), trace.undershootV(), trace.overshootV(),
-                trace.undershootAtS(), trace.overshootAtS(), trace.settledAtS(), fitErrorPercent, replaced, warnings);
-    }
-
-    /** The branches, and at two nodes the fixed capacitance of the load. */
-    private static List<Branch> all(Bank bank) {
-        if (bank.distance() == null) {
-            return bank.branches();
-        }
-        List<Branch> all = new ArrayList<>(bank.connectedTo(Node.CONVERTER));
-        all.addAll(bank.connectedTo(Node.LOAD));
-        return all;
+        StepSimulation simulation = new StepSimulation(
+                circuit, load, request.durationS(), request.limited(), nominalV, closeness.looser(), trace);
+        simulation.run();
+        StepResult result = new StepResult(trace.timeS(), trace.deviationV(), trace.inductorA(), trace.undershootV(), trace.overshootV(),
+                trace.undershootAtS(), trace.overshootAtS(), trace.settledAtS(), bank.fitErrorPercent(), bank.replaced(), List.of());
+        return new Walk(simulation, result.withWarnings(warnings(request, load, result, bank)));
     }
 
     private static void requireSteadyState(double duty, double fromA) {
@@ -115,21 +87,23 @@ public final class LoadStep {
         }
     }
 
-    private static void warn(StepRequest request, LoadCourse load, Trace trace, List<String> warnings) {
+    private static List<String> warnings(StepRequest request, LoadCourse load, StepResult result, Realised bank) {
+        List<String> warnings = new ArrayList<>(bank.warnings());
         if (load.endS() > request.durationS()) {
             warnings.add("The load does not reach toA within durationS; slewAPerS is too low for that");
         }
         if (request.converter() == null) {
             warnings.add("Without a converter the source's current stays at fromA, so the deviation grows with durationS");
-            return;
+            return warnings;
         }
         double periodS = 1 / request.converter().stage().switchingHz();
-        if (trace.undershootV() > NEGLIGIBLE * trace.overshootV()) {
-            early(trace.undershootAtS(), "undershoot", periodS, warnings);
+        if (result.undershootV() > NEGLIGIBLE * result.overshootV()) {
+            early(result.undershootAtS(), "undershoot", periodS, warnings);
         }
-        if (trace.overshootV() > NEGLIGIBLE * trace.undershootV()) {
-            early(trace.overshootAtS(), "overshoot", periodS, warnings);
+        if (result.overshootV() > NEGLIGIBLE * result.undershootV()) {
+            early(result.overshootAtS(), "overshoot", periodS, warnings);
         }
+        return warnings;
     }
 
     private static void early(Double atS, String name, double periodS, List<String> warnings) {
@@ -137,16 +111,5 @@ public final class LoadStep {
             warnings.add(String.format(Locale.ROOT, "The %s comes after %.3g s, within one switching period of %.3g s, which an"
                     + " averaged model cannot see", name, atS, periodS));
         }
-    }
-
-    /** Where a branch that is not exact has to be right: the crossover, or for a bank alone the reciprocal of the duration. */
-    private static double aroundHz(StepRequest request) {
-        Bank bank = request.bank();
-        if (request.converter() == null || bank.branches().stream().allMatch(branch -> branch.part() instanceof SeriesRlc)) {
-            return 1 / request.durationS();
-        }
-        PowerStage stage = request.converter().stage();
-        Double crossoverHz = Loop.crossoverHz(bank, request.converter(), stage.switchingHz() / 1e5, stage.switchingHz());
-        return crossoverHz == null ? stage.switchingHz() / 10 : crossoverHz;
     }
 }

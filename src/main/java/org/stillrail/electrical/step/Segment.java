@@ -16,8 +16,10 @@ record Segment(double startS, double lengthS, double value0, double rate0, doubl
         return g * g * ((1 + 2 * f) * value0 + f * lengthS * rate0) + f * f * ((1 + 2 * g) * value1 - g * lengthS * rate1);
     }
 
-    double middle() {
-        return (value0 + value1) / 2 + lengthS * (rate0 - rate1) / 8;
+    /** The share of a cubic's largest miss, in its middle, that shows elsewhere: the miss goes with the square of the way to either end. */
+    static double missShownAt(double fraction) {
+        double fromEnds = 4 * fraction * (1 - fraction);
+        return fromEnds * fromEnds;
     }
 
     double rateAt(double fraction) {

@@ -38,6 +38,10 @@ public record StepRequest(
         return new StepRequest(bank, converter, load, durationS, true, DEFAULT_SAMPLES, null);
     }
 
+    StepRequest back() {
+        return new StepRequest(bank, converter, load.back(), durationS, limited, samples, settleBandV);
+    }
+
     public StepRequest unlimited() {
         return new StepRequest(bank, converter, load, durationS, false, samples, settleBandV);
     }

@@ -1,5 +1,6 @@
 package org.stillrail.electrical.step;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -53,6 +54,25 @@ public record StepResult(
     public StepResult withExtrema(double newUndershootV, double newOvershootV) {
         return new StepResult(timeS, deviationV, inductorA, newUndershootV, newOvershootV, undershootAtS, overshootAtS, settledAtS,
                 fitErrorPercent, replaced, warnings);
+    }
+
+    StepResult withWarnings(List<String> newWarnings) {
+        return new StepResult(timeS, deviationV, inductorA, undershootV, overshootV, undershootAtS, overshootAtS, settledAtS, fitErrorPercent,
+                replaced, newWarnings);
+    }
+
+    /**
+     * The response to the way back where nothing met a limit: the equations are linear, so every deviation has the other sign. Without
+     * warnings.
+     *
+     * @param fromA the load before this response
+     * @param toA   and after it
+     */
+    StepResult mirrored(double fromA, double toA) {
+        double[] mirroredV = Arrays.stream(deviationV).map(v -> 0 - v).toArray();
+        double[] mirroredA = Arrays.stream(inductorA).map(current -> toA - (current - fromA)).toArray();
+        return new StepResult(timeS, mirroredV, mirroredA, overshootV, undershootV, overshootAtS, undershootAtS, settledAtS, fitErrorPercent,
+                replaced, List.of());
     }
 
     @Override

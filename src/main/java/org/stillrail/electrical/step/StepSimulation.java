@@ -23,6 +23,8 @@ final class StepSimulation {
     private static final double LEAST_STEPS = 16;
     private static final int MOST_REGIMES = 50_000;
     private static final int HALVINGS = 60;
+    /** Share of the range between the limits. */
+    private static final double ROOM_TO_LIMITS = 0.01;
     private static final int DELAY_ROUNDS = 8;
     /** A kink of the delayed command loses one order at each turn round the loop; after so many it no longer matters. */
     private static final int ECHOES = 4;
@@ -56,7 +58,7 @@ final class StepSimulation {
     private double resolution;
     private final PriorityQueue<Break> breaks = new PriorityQueue<>();
     private final double[] z;
-    private final double[] middle;
+    private final double[] inside;
     private final double[] end;
 
     private Regime regime = Regime.FREE;
@@ -70,6 +72,11 @@ final class StepSimulation {
     private int regimes;
     private double longestS = Double.POSITIVE_INFINITY;
     private double spent;
+    private boolean met;
+    private double lowestPush;
+    private double highestPush;
+    /** The share of the step tried that has gone by at {@code inside}. */
+    private double insideAt;
 
     /**
      * @param nominalV a voltage against which the deviation is judged to run away
@@ -92,8 +99,17 @@ final class StepSimulation {
         this.echoes = jumps < 1 ? ECHOES + untilFaint : Integer.MAX_VALUE;
         this.resolution = looser * (history == null ? RESOLUTION : RESOLUTION_WITH_DELAY);
         this.z = circuit.steadyState();
-        this.middle = new double[z.length];
+        this.inside = new double[z.length];
         this.end = new double[z.length];
+    }
+
+    /**
+     * Whether the way back from this walk's load, whose limits are the given ones, is the mirror image: neither meets a limit. The limits are looked
+     * at only where steps end, so some distance is asked for.
+     */
+    boolean mirrorsWithin(double backLowest, double backHighest) {
+        double room = ROOM_TO_LIMITS * (backHighest - backLowest);
+        return !limited || !met && -highestPush > backLowest + room && -lowestPush < backHighest - room;
     }
 
     void run() {
@@ -138,6 +154,7 @@ final class StepSimulation {
 
     private void enter() {
         regime = limited ? limiter.select(z) : Regime.FREE;
+        met |= regime.side() != 0;
         mode = circuit.mode(regime);
         largestJump = largest(largestJump, mode.voltage().of(z));
         forgiven = limited ? Math.max(0, limiter.violation(regime, mode, z, largestVoltage)) : 0;
@@ -179,7 +196,7 @@ final class StepSimulation {
         }
     }
 
-    /** From z over h to {@code middle} and {@code end}; false where the delayed command within the step does not settle. */
+    /** From z over h to {@code inside} and {@code end}; false where the delayed command within the step does not settle. */
     private boolean advance(double h) {
         spend();
         if (history == null) {
@@ -211,17 +228,20 @@ final class StepSimulation {
         return false;
     }
 
+    /** To the end by way of a power of two of a second, from a quarter to a half of the step: a length that the propagator keeps. */
     private void propagate(double h) {
-        System.arraycopy(z, 0, middle, 0, z.length);
-        mode.propagator().advance(middle, h / 2);
-        System.arraycopy(middle, 0, end, 0, z.length);
-        mode.propagator().advance(end, h / 2);
+        double first = Math.scalb(1.0, Math.getExponent(h) - 1);
+        insideAt = first / h;
+        System.arraycopy(z, 0, inside, 0, z.length);
+        mode.propagator().advance(inside, first);
+        System.arraycopy(inside, 0, end, 0, z.length);
+        mode.propagator().advance(end, h - first);
     }
 
-    /** The worst miss of the cubics in the middle of the step, as a multiple of what is allowed. */
+    /** The worst miss of the cubics within the step, as a multiple of what is allowed. */
     private double miss(double h) {
         Segment voltage = voltage(h, end);
-        double middleV = mode.voltage().of(middle);
+        double insideV = mode.voltage().of(inside);
         if (runsAway(voltage.value1())) {
             // Within limits a trial may run away only because it goes on beyond them.
             if (limited && h > LEAST_STEPS * Math.ulp(t)) {
@@ -229,28 +249,29 @@ final class StepSimulation {
             }
             throw runaway();
         }
-        double allowedV = resolution * largest(largestVoltage, voltage.value0(), voltage.value1(), middleV, nominalV * 1e-12);
-        double worst = Math.abs(middleV - voltage.middle()) / allowedV;
+        double closeness = resolution * Segment.missShownAt(insideAt);
+        double allowedV = closeness * largest(largestVoltage, voltage.value0(), voltage.value1(), insideV, nominalV * 1e-12);
+        double worst = Math.abs(insideV - voltage.at(insideAt)) / allowedV;
         if (!circuit.hasConverter()) {
             return worst;
         }
         Segment inductor = inductor(h, end);
-        double middleA = mode.inductor().of(middle);
+        double insideA = mode.inductor().of(inside);
         double stepA = load.largestA();
-        worst = Math.max(worst, ratio(Math.abs(middleA - inductor.middle()),
-                resolution * largest(largestInductor, inductor.value0(), inductor.value1(), middleA, stepA * 1e-6)));
+        worst = Math.max(worst, ratio(Math.abs(insideA - inductor.at(insideAt)),
+                closeness * largest(largestInductor, inductor.value0(), inductor.value1(), insideA, stepA * 1e-6)));
         if (history != null || limited && circuit.isVoltageMode()) {
             Segment command = command(h, end);
-            double middleCommand = mode.command().of(middle);
-            double allowed = resolution * largest(largestCommand, command.value0(), command.value1(), middleCommand, 1e-9);
-            worst = Math.max(worst, Math.abs(middleCommand - command.middle()) / allowed);
+            double insideCommand = mode.command().of(inside);
+            double largest = largest(largestCommand, command.value0(), command.value1(), insideCommand, 1e-9);
+            worst = Math.max(worst, Math.abs(insideCommand - command.at(insideAt)) / (closeness * largest));
             if (history != null) {
-                worst = Math.max(worst, Math.abs(dutyMiss(h, command)) / allowed);
+                worst = Math.max(worst, Math.abs(dutyMiss(h, command)) / (resolution * largest));
             }
         } else if (limited) {
             Segment push = segment(h, end, mode.push(), mode.pushRate());
-            double allowed = resolution * largest(circuit.pushScale(regime), push.value0(), push.value1());
-            worst = Math.max(worst, Math.abs(mode.push().of(middle) - push.middle()) / allowed);
+            double allowed = closeness * largest(circuit.pushScale(regime), push.value0(), push.value1());
+            worst = Math.max(worst, Math.abs(mode.push().of(inside) - push.at(insideAt)) / allowed);
         }
         return worst;
     }
@@ -269,7 +290,7 @@ final class StepSimulation {
 
     /** Where the regime ends within the step, goes to just beyond that instant and changes it. */
     private boolean meetsLimit(double h) {
-        if (violation(middle) <= 0 && violation(end) <= 0) {
+        if (violation(inside) <= 0 && violation(end) <= 0) {
             return false;
         }
         double[] before = z.clone();
@@ -320,6 +341,9 @@ final class StepSimulation {
             }
         }
         System.arraycopy(state, 0, z, 0, z.length);
+        double push = mode.push().of(z);
+        lowestPush = Math.min(lowestPush, push);
+        highestPush = Math.max(highestPush, push);
         t = atS;
     }
 

@@ -4,6 +4,7 @@ package org.stillrail.electrical.step;
 final class Trace {
 
     private static final int HALVINGS = 50;
+    private static final double ROUNDING = 1e-14;
 
     private final double[] timeS;
     private final double[] deviationV;
@@ -56,9 +57,9 @@ final class Trace {
         }
     }
 
-    /** A sample at a jump takes the value after it, the last one the end. */
+    /** A sample at a jump takes the value after it, the last one the end, whose time may be rounded to a little earlier. */
     private boolean reaches(double endS) {
-        return timeS[filled] < endS || filled == timeS.length - 1 && timeS[filled] <= endS;
+        return timeS[filled] < endS || filled == timeS.length - 1 && timeS[filled] <= endS * (1 + ROUNDING);
     }
 
     /** Follows every swing of the voltage from now on. */

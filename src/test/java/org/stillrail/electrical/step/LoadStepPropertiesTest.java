@@ -1,5 +1,6 @@
 package org.stillrail.electrical.step;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -56,6 +57,29 @@ class LoadStepPropertiesTest {
         List<Branch> reversed = new ArrayList<>(request.bank().branches());
         Collections.reverse(reversed);
         same(request, new StepRequest(new Bank(reversed), request.converter(), request.load(), request.durationS(), request.limited(), 200, null), 1);
+    }
+
+    /** The way back is mirrored where no limit is met and walked where one is; either way it is the response to the load's way back. */
+    @Property(tries = 60)
+    void theWayBackIsTheResponseToTheLoadGoingBack(@ForAll long seed) {
+        RandomCases cases = new RandomCases(seed);
+        StepRequest request = request(cases, cases.coin());
+        ThereAndBack pair;
+        StepResult walked;
+        try {
+            pair = LoadStep.thereAndBack(request, new SeriesEquivalent(), Closeness.FULL);
+            walked = LoadStep.of(request.back());
+        } catch (StepBudgetException | StepRefusedException unanswered) {
+            return;
+        }
+        double scale = 1e-9 * (walked.overshootV() + walked.undershootV());
+        assertEquals(walked.undershootV(), pair.back().undershootV(), scale);
+        assertEquals(walked.overshootV(), pair.back().overshootV(), scale);
+        assertArrayEquals(walked.deviationV(), pair.back().deviationV(), scale);
+        assertArrayEquals(walked.inductorA(), pair.back().inductorA(), 1e-9 * (Math.abs(request.load().fromA()) + Math.abs(request.load().toA())));
+        assertEquals(walked.undershootAtS(), pair.back().undershootAtS());
+        assertEquals(walked.settledAtS(), pair.back().settledAtS());
+        assertEquals(walked.warnings(), pair.back().warnings());
     }
 
     @Property(tries = 40)
