@@ -16,14 +16,14 @@ import org.stillrail.electrical.requirement.Requirement;
 @Repository
 class WaitingRows {
 
-    private static final String COLUMNS = "b.id as bank_id, b.name as bank, r.number, l.name as rail, p.name as project, r.author";
+    private static final String COLUMNS = "b.id as bank_id, b.name as bank, r.number, l.name as rail, j.name as project, r.author";
 
     private static final String REVISIONS = """
              from bank_revision_state s
             join bank_revision r on r.id = s.revision_id
             join bank b on b.id = r.subject_id
             join rail l on l.id = b.rail_id
-            join project p on p.id = l.project_id
+            join project j on j.id = l.project_id
             """;
 
     private static final String STALE =
@@ -86,10 +86,9 @@ class WaitingRows {
 
     /** Approved revisions that the person wrote or submitted and whose parts say something else by now. */
     List<WaitingRow> evidenceChanged(UUID personId) {
-        return jdbc.sql("select " + COLUMNS + ", r.made_at as taken_at, string_agg(distinct c.part_number, ', ') as parts" + REVISIONS + """
-                        join (select r.id, p.part_number from bank_revision r""" + BankEvidence.PARTS + " where " + BankEvidence.CHANGED + """
-                        ) c on c.id = r.id where s.state = 'APPROVED' and\s""" + MINE + """
-                        group by b.id, b.name, r.number, l.name, p.name, r.author, r.made_at order by r.made_at""")
+        return jdbc.sql("select " + COLUMNS + ", r.made_at as taken_at, string_agg(distinct p.part_number, ', ') as parts" + REVISIONS
+                        + BankEvidence.PARTS + "where s.state = 'APPROVED' and " + MINE + " and " + BankEvidence.CHANGED + """
+                         group by b.id, b.name, r.number, l.name, j.name, r.author, r.made_at order by r.made_at""")
                 .param("personId", personId)
                 .query((row, index) -> row(row, day(row), row.getString("parts")))
                 .list();
