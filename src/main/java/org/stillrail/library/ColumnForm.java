@@ -18,7 +18,11 @@ final class ColumnForm {
     private ColumnForm() {
     }
 
-    /** Null where no column has been chosen yet. */
+    /**
+     * Null where no column has been chosen yet.
+     *
+     * @throws IllegalArgumentException where the columns are no mapping; a unit that is none of its column's is then in the form's errors
+     */
     static ColumnMapping read(Form form) {
         List<String> entries = new ArrayList<>();
         for (int n = 1; n <= MOST_COLUMNS; n++) {
@@ -27,6 +31,7 @@ final class ColumnForm {
                 continue;
             }
             String unit = form.get("unit" + n);
+            checkUnit(kind, n, unit, form);
             entries.add(kind + "=" + (form.isBlank("negated" + n) ? "" : "-") + n + (unit == null || unit.isBlank() ? "" : ":" + unit.strip()));
         }
         if (entries.isEmpty()) {
@@ -36,6 +41,19 @@ final class ColumnForm {
         add(entries, "decimal", form.get("decimal"));
         add(entries, "reference", form.get("reference"));
         return ColumnMapping.parse(String.join(", ", entries));
+    }
+
+    private static void checkUnit(String kind, int n, String unit, Form form) {
+        ColumnKind known = Arrays.stream(ColumnKind.values()).filter(each -> each.key().equals(kind)).findFirst().orElse(null);
+        if (known == null) {
+            return;
+        }
+        try {
+            new MappedColumn(known, n, unit, false);
+        } catch (IllegalArgumentException e) {
+            form.errors().add("unit" + n, e.getMessage());
+            throw e;
+        }
     }
 
     /** Puts a mapping into the fields, so that it can be corrected. */

@@ -71,8 +71,11 @@ class Uploads {
                 throw new IllegalArgumentException(setupForm.errors().all().values().iterator().next());
             }
             if (!SweepReader.isTouchstone(sent.bytes(), sent.name())) {
+                preview = SweepReader.preview(sent.bytes(), null, fixture);
                 mapping = chosen(sha256, form);
-                preview = SweepReader.preview(sent.bytes(), mapping, fixture);
+                if (mapping != null) {
+                    preview = SweepReader.preview(sent.bytes(), mapping, fixture);
+                }
                 if (mapping == null) {
                     mapping = preview.proposal();
                     if (mapping == null) {
@@ -84,6 +87,9 @@ class Uploads {
             ReadSweep sweep = removal.from(SweepReader.read(sent.bytes(), sent.name(), options(fixture, mapping, form)), fixture, setup);
             return new Upload(sent.name(), sent.bytes(), sha256, preview, mapping, sweep, setup, null);
         } catch (SweepFileException | IllegalArgumentException e) {
+            if (e instanceof SweepFileException refused && refused.isOfBlock()) {
+                form.errors().add("block", e.getMessage());
+            }
             return new Upload(sent.name(), sent.bytes(), sha256, preview, mapping, null, null, e.getMessage());
         }
     }

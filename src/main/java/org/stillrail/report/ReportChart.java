@@ -36,7 +36,7 @@ import org.w3c.dom.Document;
 final class ReportChart {
 
     private static final int WIDTH = 660;
-    private static final int HEIGHT = 300;
+    private static final int HEIGHT = 253;
     private static final int TITLE_SIZE = 12;
     private static final int TEXT_SIZE = 10;
     private static final double DECADE = 10;

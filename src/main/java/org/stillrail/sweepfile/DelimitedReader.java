@@ -45,7 +45,7 @@ final class DelimitedReader {
     private static SweepTable.Block chosen(SweepTable table, int wanted, List<String> warnings) {
         List<SweepTable.Block> blocks = table.blocks();
         if (wanted > blocks.size()) {
-            throw SweepFileException.ofFile("The file holds " + Phrase.count(blocks.size(), "sweep")
+            throw SweepFileException.ofBlock("The file holds " + Phrase.count(blocks.size(), "sweep")
                     + "; there is no number " + wanted);
         }
         if (wanted == 0 && blocks.size() > 1) {

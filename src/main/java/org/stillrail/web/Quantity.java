@@ -33,6 +33,9 @@ public final class Quantity {
 
     private static final String[] DISPLAY = {"f", "p", "n", "\u00b5", "m", "", "k", "M", "G"};
     private static final int DISPLAY_UNITY = 5;
+    /** Powers of ten of a number's first digit between which it is written without exponent. */
+    private static final int LEAST_PLAIN = -6;
+    private static final int MOST_PLAIN = 12;
 
     private Quantity() {
     }
@@ -91,6 +94,14 @@ public final class Quantity {
         return format(value, unit, 4);
     }
 
+    /** Without exponent, but for numbers that would be mostly zeros. */
+    private static String written(BigDecimal number) {
+        BigDecimal bare = number.stripTrailingZeros();
+        int magnitude = bare.precision() - bare.scale() - 1;
+        return magnitude >= LEAST_PLAIN && magnitude <= MOST_PLAIN ? bare.toPlainString()
+                : bare.movePointLeft(magnitude).stripTrailingZeros().toPlainString() + "e" + magnitude;
+    }
+
     /** As {@link #format(double, String)} with the number of significant digits given. */
     public static String format(double value, String unit, int digits) {
         if (unit.equals("m\u00b2")) {
@@ -109,11 +120,11 @@ public final class Quantity {
         }
         BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits));
         if (PLAIN_UNITS.contains(unit)) {
-            return rounded.stripTrailingZeros().toPlainString() + (symbol.isEmpty() ? "" : "\u00a0" + symbol);
+            return written(rounded) + (symbol.isEmpty() ? "" : "\u00a0" + symbol);
         }
         int magnitude = rounded.precision() - rounded.scale() - 1;
         int group = Math.max(-DISPLAY_UNITY, Math.min(DISPLAY.length - 1 - DISPLAY_UNITY, Math.floorDiv(magnitude, 3)));
-        String number = rounded.scaleByPowerOfTen(-3 * group).stripTrailingZeros().toPlainString();
+        String number = written(rounded.scaleByPowerOfTen(-3 * group));
         String suffix = DISPLAY[group + DISPLAY_UNITY] + symbol;
         return suffix.isEmpty() ? number : number + "\u00a0" + suffix;
     }

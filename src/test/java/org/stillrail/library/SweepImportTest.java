@@ -259,6 +259,26 @@ class SweepImportTest {
     }
 
     @Test
+    void aSweepThatTheFileDoesNotHoldIsSaidAtItsField() throws Exception {
+        byte[] bytes = "Hz,R Ohm,X Ohm\n1000,1,-7\n2000,1,-3\n1000,2,-7\n2000,2,-3\n".getBytes(StandardCharsets.UTF_8);
+        String page = mvc.perform(request("/library/parts/{id}/sweeps/preview", part("IMPORT-NO-BLOCK")).file(SweepBench.file("two.csv", bytes)).param("block", "3")
+                .with(people.as(Role.ENGINEER)).with(csrf())).andReturn().getResponse().getContentAsString();
+        assertThat(page).containsPattern("name=\"block\" value=\"3\"[^>]*aria-invalid=\"true\"").contains("there is no number 3");
+    }
+
+    /** The columns stay as they were chosen, with the wrong unit marked. */
+    @Test
+    void aUnitThatIsNoneOfItsColumnIsMarkedAndNothingTypedIsLost() throws Exception {
+        byte[] bytes = "a,b,c\n1000,1,-7\n2000,1,-3\n".getBytes(StandardCharsets.UTF_8);
+        String page = mvc.perform(request("/library/parts/{id}/sweeps/preview", part("IMPORT-UNIT")).file(SweepBench.file("a.csv", bytes))
+                .param("columnsOf", Sha256.of(bytes)).param("column1", "frequency").param("column2", "resistance").param("column3", "reactance")
+                .param("unit1", "kHz").param("unit2", "farads").param("unit3", "mohm")
+                .with(people.as(Role.ENGINEER)).with(csrf())).andReturn().getResponse().getContentAsString();
+        assertThat(page).containsPattern("name=\"unit2\" value=\"farads\"[^>]*aria-invalid=\"true\"").contains("is no unit of resistance")
+                .contains("value=\"kHz\"").contains("value=\"mohm\"").containsPattern("value=\"reactance\"[^>]*selected");
+    }
+
+    @Test
     void aFixtureIsKeptOnceAndItsRawFileCanBeHad() throws Exception {
         String id = stored("T5, short", "short", null, omega -> new Complex(5e-3, 0));
         byte[] bytes = library.rawOf(fixtures.find(UUID.fromString(id)).orElseThrow().rawSha256());
