@@ -20,6 +20,7 @@ import org.stillrail.web.Quantity;
  * What a bank page says, in words and in the JSON of its pictures. A picture that the rail asks nothing for is null.
  *
  * @param rippleTable null with the pictures only, and where the ripple is not modelled
+ * @param compensator null where no loop is closed
  * @param stress      null with the pictures only
  * @param corners     names of the corners that the verdicts look at
  * @param shownCorner the one that the pictures are of
@@ -37,6 +38,7 @@ record BankView(
         StressView stress,
         List<ReadingLine> readings,
         List<DynamicLine> dynamics,
+        CompensatorView compensator,
         List<EffectLine> effects,
         List<BranchFacts> branches,
         List<String> warnings,
@@ -74,7 +76,7 @@ record BankView(
                 words.reasons(),
                 new EvidenceLine(weakest.sentence(), weakest.branch()),
                 VerdictLine.of(evaluation), RemedyLine.of(evaluation), RippleTable.of(evaluation), StressView.of(evaluation),
-                readings(evaluation), DynamicLine.of(evaluation), effects(evaluation), branches(evaluation), evaluation.warnings(),
+                readings(evaluation), DynamicLine.of(evaluation), CompensatorView.of(evaluation), effects(evaluation), branches(evaluation), evaluation.warnings(),
                 evaluation.corners().stream().map(Corner::name).toList(), evaluation.shown().name(), Pictures.of(evaluation, neighbour));
     }
 

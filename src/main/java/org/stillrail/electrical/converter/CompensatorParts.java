@@ -1,6 +1,7 @@
 package org.stillrail.electrical.converter;
 
 import java.util.List;
+import java.util.Locale;
 import org.stillrail.electrical.capacitor.Require;
 
 /**
@@ -54,8 +55,8 @@ public record CompensatorParts(double r1Ohm, double r2Ohm, double c1F, double c2
         }
         for (int i = 0; i < order; i++) {
             if (poles.get(i) <= zeros.get(i)) {
-                throw new IllegalArgumentException("The network makes poles above its zeros only; the pole at " + poles.get(i)
-                        + " Hz is not above the zero at " + zeros.get(i) + " Hz");
+                throw new IllegalArgumentException(String.format(Locale.ROOT, "The network makes poles above its zeros only; the pole at %.3f kHz"
+                        + " is not above the zero at %.3f kHz", poles.get(i) / 1000, zeros.get(i) / 1000));
             }
         }
         double firstZero = 2 * Math.PI * zeros.get(0);

@@ -40,6 +40,7 @@ import org.stillrail.electrical.ripple.Ripple;
  * @param stepsAlone   the bank alone under the same steps, for one period of the crossover; null where no load step is asked
  * @param pattern      the load that does worst; null where there is no step, it cannot be had, or only pictures are asked for
  * @param dynamics     figures of loop, load step and damping beside the verdicts; empty where only pictures are asked for
+ * @param compensator  that closes the loop; null without a control and for a converter whose loop is not modelled
  * @param window       the shares of the voltage window at the corner of its verdict; null where not asked or not known
  * @param stress       what the parts bear and the bank holds; null with the pictures only
  * @param verdicts     one for each {@link Requirement}, worst first
@@ -69,6 +70,7 @@ public record Evaluation(
         StepPair stepsAlone,
         LoadPattern pattern,
         List<DynamicFigure> dynamics,
+        CompensatorInUse compensator,
         WindowShares window,
         BankStress stress,
         List<Verdict> verdicts,
@@ -167,7 +169,7 @@ public record Evaluation(
                 pattern == null ? null : pattern.value(),
                 picturesOnly ? List.of() : DynamicFigure.of(rail, input.branches(), figures, judged.figures(), dynamics.stepsAlone(),
                         pattern),
-                window(rail, judged), picturesOnly ? null : BankStress.of(judged), verdicts, Claim.of(verdicts, corners.size()),
+                CompensatorInUse.of(rail, judged.compensation()), window(rail, judged), picturesOnly ? null : BankStress.of(judged), verdicts, Claim.of(verdicts, corners.size()),
                 Evidence.of(input, looked.get(0).corners().contains(shown) ? bank : corners.get(0).bank(), frequencies, verdicts), remedies,
                 Bracket.of(frequencies, grid.startHz()),
                 picturesOnly ? List.of() : effects(bank, frequencies, current),

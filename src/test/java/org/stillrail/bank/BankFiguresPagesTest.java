@@ -1,0 +1,63 @@
+package org.stillrail.bank;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
+import org.springframework.test.web.servlet.MockMvc;
+import org.stillrail.account.Role;
+import org.stillrail.electrical.requirement.Ambient;
+import org.stillrail.electrical.requirement.ControlFigures;
+import org.stillrail.electrical.requirement.ConverterFigures;
+import org.stillrail.electrical.requirement.InputRange;
+import org.stillrail.electrical.requirement.LoadStep;
+import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.electrical.requirement.RippleLimit;
+import org.stillrail.electrical.requirement.Topology;
+import org.stillrail.support.AppTest;
+import org.stillrail.support.TeamBench;
+import org.stillrail.support.TestPeople;
+
+/** What the bank page tells beside its verdicts: each figure with its unit and a way to how it comes about. */
+@AppTest
+class BankFiguresPagesTest {
+
+    @Autowired
+    private MockMvc mvc;
+
+    @Autowired
+    private TestPeople people;
+
+    @Autowired
+    private ApplicationContext context;
+
+    private String page(double crossoverHz) throws Exception {
+        TeamBench team = new TeamBench(context, people.with(Role.ENGINEER));
+        ControlFigures control = new ControlFigures(ControlFigures.Kind.VOLTAGE_MODE, 1.0, null, null, null, null, null, null, crossoverHz, 60.0);
+        ConverterFigures converter = new ConverterFigures(Topology.BUCK, 2.2e-6, 20, 0.01, 1, 500e3, 5, control, 15.0);
+        RailFigures figures = new RailFigures(3.3, 5, InputRange.fixed(12), converter, new RippleLimit(0.010, null), null,
+                new LoadStep(1, 5, 10e6, 0.1, null), null, new Ambient(0, 25, 60, null), null, null);
+        Bank bank = team.addBank(team.addRail("LOOPED", figures), 4);
+        return mvc.perform(get("/banks/" + bank.id()).with(people.as(Role.VIEWER))).andExpect(status().isOk()).andReturn().getResponse()
+                .getContentAsString().replace('\u00a0', ' ');
+    }
+
+    @Test
+    void thePlacedCompensatorIsListedWithItsPartsAndLeadsToHowItIsPlaced() throws Exception {
+        String page = page(30e3);
+        assertThat(page).contains("Compensator in use")
+                .containsPattern("Type I{2,3}, an integrator with (one|two) zeros? and (one|two) poles?, placed for a crossover of 30 kHz and a phase margin of 60 °")
+                .containsPattern("<td>Integrator gain</td>\\s*<td class=\"figure\">[0-9.]+ [kM]?rad/s</td>")
+                .containsPattern("<td>R1</td>\\s*<td class=\"figure\">10 kΩ</td>")
+                .containsPattern("<td>C2</td>\\s*<td class=\"figure\">[0-9.]+ [pnµ]F</td>")
+                .contains("href=\"/method#placing-a-compensator\"");
+    }
+
+    @Test
+    void aCompensatorThatCannotBePlacedIsSaidInWords() throws Exception {
+        assertThat(page(300e3)).contains("Compensator in use").contains("must stay below half the switching frequency").doesNotContain("<td>R1</td>");
+    }
+}
