@@ -8,7 +8,7 @@
 //   from, to  ends of the axis, used where no chart is named by data-axis
 //   spans*    [{ from*, to*, branch*, label, technology }]      the carrier, in order of frequency
 //   gaps      [{ from*, to*, label }]                           |Z| exceeds its limit: the ribbon is broken open
-//   knots     [{ at*, a*, b*, labelA, labelB, q }]              two branches ring against each other
+//   knots     [{ at*, a, b, labelA, labelB, q }]                two ring against each other; without a key it is no branch
 //   where     whose current it is, put behind the figcaption
 //   brackets  [{ label*, from*, to* }]                          holds the charge, calms the loop, swallows the switching
 (() => {
@@ -165,7 +165,7 @@
         const from = up ? middle + 9 : middle - 9;
         const to = up ? middle - 9 : middle + 9;
         const d = `M${x - 17} ${from}C${x - 4} ${from} ${x + 4} ${to} ${x + 17} ${to}`;
-        return [svg('path', { d, class: 'ribbon-strand-back' }), svg('path', { d, class: 'ribbon-strand', stroke: style.colour({ key, role: 'branch' }) })];
+        return [svg('path', { d, class: 'ribbon-strand-back' }), svg('path', { d, class: 'ribbon-strand', stroke: style.colour({ key, role: key ? 'branch' : 'reference' }) })];
       };
       picture.append(svg('ellipse', { cx: x, cy: middle, rx: 18, ry: height / 2 + 1, class: 'ribbon-knot' }),
         ...strand(knot.a, true), ...strand(knot.b, false));
@@ -216,7 +216,7 @@
     return data.summary || [
       'Most of the current is carried by ' + data.spans.map(part).join('; '),
       ...(data.gaps || []).map((gap) => `over the limit from ${units.format(gap.from, 'Hz', 2)} to ${units.format(gap.to, 'Hz', 2)}`),
-      ...(data.knots || []).map((knot) => `${knot.a} and ${knot.b} ring at ${units.format(knot.at, 'Hz', 3)}`),
+      ...(data.knots || []).map((knot) => `${labelOf(ribbon, knot.a, knot.labelA)} and ${labelOf(ribbon, knot.b, knot.labelB)} ring at ${units.format(knot.at, 'Hz', 3)}`),
     ].join('. ');
   }
 

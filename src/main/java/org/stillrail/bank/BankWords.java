@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.StringJoiner;
 import java.util.stream.IntStream;
+import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.BankResponse;
 import org.stillrail.electrical.bank.CarrierRibbon;
 import org.stillrail.electrical.bank.Distance;
@@ -76,9 +77,9 @@ final class BankWords {
                     + BankView.percent(idle.largestShare()) + " of the current round the crossover or at the first harmonics of the switching"
                     + (idle.worksFromHz() == null ? "." : ", and takes over only at " + Quantity.format(idle.worksFromHz(), "Hz", 2) + "."));
         }
+        Bank bank = evaluation.shown().bank();
         for (CarrierRibbon.Ring ring : evaluation.ribbon().rings()) {
-            reasons.add("'" + branches.get(ring.inductiveBranch()).label() + "' and '" + branches.get(ring.capacitiveBranch()).label()
-                    + "' ring at " + Quantity.format(ring.frequencyHz(), "Hz", 3) + ": |Z| peaks at "
+            reasons.add(ring.inductive().name(bank) + " and " + ring.capacitive().name(bank) + " ring at " + Quantity.format(ring.frequencyHz(), "Hz", 3) + ": |Z| peaks at "
                     + Quantity.format(ring.magnitudeOhm(), "ohm", 3) + ", Q " + Quantity.format(ring.qualityFactor(), "", 2) + ".");
         }
         return List.copyOf(reasons);

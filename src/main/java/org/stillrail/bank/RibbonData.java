@@ -3,7 +3,9 @@ package org.stillrail.bank;
 import java.util.ArrayList;
 import java.util.List;
 import org.stillrail.document.CanonicalJson;
+import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.CarrierRibbon;
+import org.stillrail.electrical.bank.RingSide;
 import org.stillrail.electrical.curve.FrequencyGrid;
 import org.stillrail.electrical.evaluation.BranchInput;
 import org.stillrail.electrical.evaluation.Evaluation;
@@ -36,14 +38,20 @@ record RibbonData(String summary, double from, double to, List<Span> spans, List
             spans.add(new Span(span.fromHz(), span.toHz(), BankCharts.key(span.branch()), branch.label(),
                     branch.technology() == null ? null : branch.technology().key()));
         }
+        Bank bank = evaluation.shown().bank();
         List<Knot> knots = evaluation.ribbon().rings().stream().map(ring -> new Knot(ring.frequencyHz(),
-                BankCharts.key(ring.inductiveBranch()), BankCharts.key(ring.capacitiveBranch()),
-                branches.get(ring.inductiveBranch()).label(), branches.get(ring.capacitiveBranch()).label(), ring.qualityFactor())).toList();
+                key(ring.inductive()), key(ring.capacitive()), ring.inductive().label(bank), ring.capacitive().label(bank),
+                ring.qualityFactor())).toList();
         List<Bracket> brackets = evaluation.brackets().stream()
                 .map(bracket -> new Bracket(bracket.task().label(), bracket.fromHz(), bracket.toHz())).toList();
         boolean two = evaluation.input().distance() != null;
         return new RibbonData("Which branch carries most of the current " + (two ? "that the load draws " : "") + "at each frequency", grid.startHz(), grid.stopHz(), spans,
                 gaps(evaluation.quiet()), knots, brackets, two ? "drawn at the load" : null);
+    }
+
+    /** Of a series of the charts; the load's capacitance has none, and no colour of its own. */
+    private static String key(RingSide side) {
+        return side.isLoad() ? null : BankCharts.key(side.branch());
     }
 
     /** Broken open round every harmonic where |Z| exceeds its limit; neighbours run together. */

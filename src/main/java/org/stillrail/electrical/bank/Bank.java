@@ -21,7 +21,8 @@ import org.stillrail.electrical.curve.Hertz;
 public record Bank(List<Branch> branches, Distance distance) {
 
     private static final String BEYOND = "beyond the path";
-    private static final String LOAD = "load capacitance";
+    /** The fixed capacitance at the load, in words. */
+    static final String LOAD = "the load's capacitance";
 
     public Bank {
         branches = List.copyOf(branches);

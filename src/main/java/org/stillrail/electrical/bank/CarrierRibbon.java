@@ -2,6 +2,7 @@ package org.stillrail.electrical.bank;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.stillrail.electrical.capacitor.ImpedancePoint;
 import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.curve.Extremum;
@@ -10,7 +11,7 @@ import org.stillrail.electrical.curve.Sloped;
 
 /**
  * Who carries the current where: spans of frequency, each with the branch of the largest |share|, and the places where two
- * branches ring against each other.
+ * of them ring against each other.
  *
  * @param spans ascending, without gaps, over the whole grid
  * @param rings maxima of |Z| with Q above 1, ascending
@@ -29,12 +30,20 @@ public record CarrierRibbon(List<Span> spans, List<Ring> rings) {
     }
 
     /**
-     * A parallel resonance, its current circling between two branches.
+     * A parallel resonance, its current circling between two.
      *
-     * @param inductiveBranch  index of the branch that is the inductor there
-     * @param capacitiveBranch index of the branch that is the capacitor there
+     * @param inductive  what is the inductor there
+     * @param capacitive what is the capacitor there
      */
-    public record Ring(double frequencyHz, double magnitudeOhm, double qualityFactor, int inductiveBranch, int capacitiveBranch) {
+    public record Ring(double frequencyHz, double magnitudeOhm, double qualityFactor, RingSide inductive, RingSide capacitive) {
+
+        /** Null where no two can be named. */
+        public static Ring of(Bank bank, Extremum maximum) {
+            RingSide inductive = ringing(bank, maximum.frequencyHz(), true);
+            RingSide capacitive = ringing(bank, maximum.frequencyHz(), false);
+            return inductive == null || capacitive == null ? null
+                    : new Ring(maximum.frequencyHz(), maximum.magnitudeOhm(), maximum.qualityFactor(), inductive, capacitive);
+        }
     }
 
     /** The ribbon over the grid of the curves; {@code extrema} are those of the bank over the same range. */
@@ -75,45 +84,50 @@ public record CarrierRibbon(List<Span> spans, List<Ring> rings) {
     }
 
     private static List<Ring> rings(Bank bank, List<Extremum> extrema) {
-        List<Ring> rings = new ArrayList<>();
-        for (Extremum extremum : extrema) {
-            if (extremum.kind() != Extremum.Kind.MAXIMUM || !(extremum.qualityFactor() > RINGING)) {
-                continue;
-            }
-            Integer inductive = ringing(bank, extremum.frequencyHz(), true);
-            Integer capacitive = ringing(bank, extremum.frequencyHz(), false);
-            if (inductive != null && capacitive != null) {
-                rings.add(new Ring(extremum.frequencyHz(), extremum.magnitudeOhm(), extremum.qualityFactor(), inductive, capacitive));
-            }
-        }
-        return rings;
+        return extrema.stream()
+                .filter(extremum -> extremum.kind() == Extremum.Kind.MAXIMUM && extremum.qualityFactor() > RINGING)
+                .map(extremum -> Ring.of(bank, extremum))
+                .filter(Objects::nonNull)
+                .toList();
     }
 
     /**
-     * The branch with the least |Z| among the inductive ones at a frequency, or the capacitive ones; null where there is none. At two
-     * nodes what lies beyond the path counts as one at the load, and stands for the branch there that most of its current goes through.
+     * The one with the least |Z| among the inductive branches at a frequency, or the capacitive ones; null where there is none. At two
+     * nodes the fixed capacitance of the load is one of them, and what lies beyond the path counts as one branch at the load and
+     * stands for the branch there that most of its current goes through.
      */
-    public static Integer ringing(Bank bank, double hz, boolean inductive) {
-        Integer strongest = null;
+    static RingSide ringing(Bank bank, double hz, boolean inductive) {
+        RingSide strongest = null;
         double least = Double.POSITIVE_INFINITY;
         for (int k = 0; k < bank.branches().size(); k++) {
-            if (bank.distance() != null && bank.branches().get(k).node() == Node.CONVERTER) {
-                continue;
-            }
+            boolean seen = bank.distance() == null || bank.branches().get(k).node() == Node.LOAD;
             ImpedancePoint z = bank.branches().get(k).at(hz);
-            boolean fits = inductive ? z.reactanceOhm() > 0 : z.reactanceOhm() < 0;
-            if (fits && z.squaredMagnitude() < least) {
+            if (seen && fits(z.reactanceOhm(), inductive) && z.squaredMagnitude() < least) {
                 least = z.squaredMagnitude();
-                strongest = k;
+                strongest = new RingSide(k);
             }
         }
-        return bank.distance() == null ? strongest : throughPath(bank, hz, inductive, strongest, least);
+        if (bank.distance() == null) {
+            return strongest;
+        }
+        if (bank.distance().load() != null) {
+            ImpedancePoint load = bank.load().at(hz);
+            if (fits(load.reactanceOhm(), inductive) && load.squaredMagnitude() < least) {
+                least = load.squaredMagnitude();
+                strongest = RingSide.LOAD;
+            }
+        }
+        RingSide through = throughPath(bank, hz, inductive, least);
+        return through == null ? strongest : through;
     }
 
-    private static Integer throughPath(Bank bank, double hz, boolean inductive, Integer strongest, double least) {
-        ImpedancePoint load = bank.distance().load() == null ? null : bank.load().at(hz);
-        boolean loadFits = load != null && (inductive ? load.reactanceOhm() > 0 : load.reactanceOhm() < 0) && load.squaredMagnitude() < least;
-        Integer nearest = null;
+    private static boolean fits(double reactanceOhm, boolean inductive) {
+        return inductive ? reactanceOhm > 0 : reactanceOhm < 0;
+    }
+
+    /** Null where what lies beyond the path has not the wanted sign or not less than {@code least}, the square of an impedance. */
+    private static RingSide throughPath(Bank bank, double hz, boolean inductive, double least) {
+        RingSide nearest = null;
         double y = 0;
         Sloped sum = Sloped.ZERO;
         for (int k = 0; k < bank.branches().size(); k++) {
@@ -122,18 +136,16 @@ public record CarrierRibbon(List<Span> spans, List<Ring> rings) {
                 sum = sum.plus(of);
                 if (of.squaredMagnitude() > y) {
                     y = of.squaredMagnitude();
-                    nearest = k;
+                    nearest = new RingSide(k);
                 }
             }
         }
-        if (nearest != null) {
-            Sloped near = sum.reciprocal();
-            double r = near.re() + bank.distance().path().resistanceOhm();
-            double x = near.im() + 2 * Math.PI * hz * bank.distance().path().inductanceH();
-            if ((inductive ? x > 0 : x < 0) && r * r + x * x < (loadFits ? load.squaredMagnitude() : least)) {
-                return nearest;
-            }
+        if (nearest == null) {
+            return null;
         }
-        return loadFits ? null : strongest;
+        Sloped near = sum.reciprocal();
+        double r = near.re() + bank.distance().path().resistanceOhm();
+        double x = near.im() + 2 * Math.PI * hz * bank.distance().path().inductanceH();
+        return fits(x, inductive) && r * r + x * x < least ? nearest : null;
     }
 }

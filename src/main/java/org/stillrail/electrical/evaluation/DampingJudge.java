@@ -2,7 +2,7 @@ package org.stillrail.electrical.evaluation;
 
 import java.util.List;
 import org.stillrail.electrical.bank.Bank;
-import org.stillrail.electrical.bank.CarrierRibbon;
+import org.stillrail.electrical.bank.CarrierRibbon.Ring;
 import org.stillrail.electrical.curve.Extremum;
 import org.stillrail.electrical.requirement.Bound;
 import org.stillrail.electrical.requirement.ExplainingSeries;
@@ -99,19 +99,22 @@ final class DampingJudge implements Judge {
 
     private Verdict ring(Bank bank, LoopBand band, String corner) {
         Extremum ring = band.worstRing();
-        Integer inductive = CarrierRibbon.ringing(bank, ring.frequencyHz(), true);
-        Integer capacitive = CarrierRibbon.ringing(bank, ring.frequencyHz(), false);
-        boolean named = inductive != null && capacitive != null;
-        String who = named ? Carrier.name(bank, inductive) + " rings against " + Carrier.name(bank, capacitive) : "the bank rings";
+        Ring named = Ring.of(bank, ring);
+        String who = named == null ? "the bank rings" : named.inductive().name(bank) + " rings against " + named.capacitive().name(bank);
         String sentence = "In the damping band " + who + " at " + Words.quantity(ring.frequencyHz(), "Hz") + " with a Q of "
                 + Words.beside(ring.qualityFactor(), LARGEST_Q, "") + ", " + Words.quantity(LARGEST_Q, "") + " allowed," + Corner.at(corner)
                 + "; the bank's ESR at the crossover is " + Words.quantity(band.esrAtCrossoverOhm(), "Ω") + ".";
         Explanation explanation = new Explanation(
                 "|Z| has a maximum of " + Words.quantity(ring.magnitudeOhm(), "Ω") + " at " + Words.quantity(ring.frequencyHz(), "Hz") + ".",
-                named ? Carrier.name(bank, inductive) + " is the inductor there and " + Carrier.name(bank, capacitive) + " the capacitor."
-                        : "No two branches can be named.",
+                named == null ? "No two branches can be named."
+                        : named.inductive().name(bank) + " is the inductor there and " + named.capacitive().name(bank) + " the capacitor.",
                 "ESR in one of the two, or values further apart in frequency, damps it.");
-        return form.judged(LARGEST_Q, ring.qualityFactor(), corner, capacitive, sentence, explanation, span(band));
+        return form.judged(LARGEST_Q, ring.qualityFactor(), corner, named == null ? null : branchOf(named), sentence, explanation, span(band));
+    }
+
+    /** The capacitor of the two, or its partner where that is the load's own. */
+    private static Integer branchOf(Ring ring) {
+        return ring.capacitive().isLoad() ? ring.inductive().branch() : ring.capacitive().branch();
     }
 
     private static Span span(LoopBand band) {

@@ -17,6 +17,7 @@ import org.stillrail.electrical.requirement.TeamSettings;
 public record EvaluationInput(int methodVersion, RailFigures rail, List<BranchInput> branches, TeamSettings settings, Distance distance) {
 
     /**
+     * 5: start-up and stored charge count the fixed capacitance of the load.
      * 4: a load step ends its steps otherwise, which moves its last digits.
      * 3: the loop's margins have verdicts; boost and inverting converters meet their most ripple current from the lowest input, no longer from the
      * highest; a flyback is modelled where its turns are stated; the steps of a load step are chosen otherwise.
@@ -25,7 +26,7 @@ public record EvaluationInput(int methodVersion, RailFigures rail, List<BranchIn
      * recomputed it differs by the new verdicts, most of them unknown, and by what warmth changes; its record and its outcome stay as they were
      * signed.
      */
-    public static final int METHOD_VERSION = 4;
+    public static final int METHOD_VERSION = 5;
 
     public EvaluationInput {
         branches = List.copyOf(branches);

@@ -59,8 +59,8 @@ class BranchEffectTest {
         // Equal sizes of the reactances, TZ-03: the border between the two carriers.
         assertThat(ribbon.spans().get(0).toHz()).isCloseTo(13059759.8, withPercentage(3));
         assertThat(ribbon.rings()).singleElement().satisfies(ring -> {
-            assertThat(ring.inductiveBranch()).isEqualTo(1);
-            assertThat(ring.capacitiveBranch()).isZero();
+            assertThat(ring.inductive()).isEqualTo(new RingSide(1));
+            assertThat(ring.capacitive()).isEqualTo(new RingSide(0));
             assertThat(ring.frequencyHz()).isCloseTo(12944801.1, withPercentage(1e-4));
             assertThat(ring.qualityFactor()).isGreaterThan(1);
         });

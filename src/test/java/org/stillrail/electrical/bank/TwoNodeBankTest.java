@@ -256,8 +256,33 @@ class TwoNodeBankTest {
         Check.that(Topic.MOUNTING, "3 nH of bulk and 20 nH of path ring with 4 uF at the load: 1 / (2 pi sqrt(L C)), the bulk's capacitance left out")
                 .source(Source.fromMemory("circuit theory")).expected("Hz", 1 / (2 * Math.PI * Math.sqrt(23e-9 * 4e-6))).relative(0.02)
                 .got(peak.frequencyHz());
-        assertThat(CarrierRibbon.ringing(ringing, peak.frequencyHz(), true)).isZero();
-        assertThat(CarrierRibbon.ringing(ringing, peak.frequencyHz(), false)).isEqualTo(1);
+        assertThat(CarrierRibbon.ringing(ringing, peak.frequencyHz(), true)).isEqualTo(new RingSide(0));
+        assertThat(CarrierRibbon.ringing(ringing, peak.frequencyHz(), false)).isEqualTo(new RingSide(1));
+    }
+
+    /** The ceramic's 0.7 nH and 1.5 nH of the path against 20 nF of the load itself, with nothing else at the load. */
+    @Test
+    void ringingAgainstTheLoadsOwnCapacitanceNamesIt() {
+        Bank ringing = bank(PLANE, CHIP, Node.LOAD, List.of(CERAMIC), List.of());
+        FrequencyGrid grid = FrequencyGrid.logSpaced(1e5, 1e9, 401);
+        CarrierRibbon ribbon = CarrierRibbon.of(ringing, ringing.on(grid), ringing.extrema(1e5, 1e9));
+        assertThat(ribbon.rings()).singleElement().satisfies(ring -> {
+            Check.that(Topic.MOUNTING, "2.2 nH of ceramic and path ring with 20 nF of the load: 1 / (2 pi sqrt(L C)), the ceramic's capacitance left out")
+                    .source(Source.fromMemory("circuit theory")).expected("Hz", 1 / (2 * Math.PI * Math.sqrt(2.2e-9 * 2e-8))).relative(0.01)
+                    .got(ring.frequencyHz());
+            assertThat(ring.inductive()).isEqualTo(new RingSide(0));
+            assertThat(ring.capacitive()).isEqualTo(RingSide.LOAD);
+            assertThat(ring.capacitive().name(ringing)).isEqualTo("the load's capacitance");
+        });
+    }
+
+    /** With the load's capacitance too small to matter beside the ceramic of that node, the ceramic stays the partner. */
+    @Test
+    void loadsOwnCapacitanceBesideALargerOneIsNotThePartner() {
+        Bank ringing = bank(new SeriesPath(1e-4, 20e-9), CHIP, Node.LOAD, List.of(BULK), List.of(Banks.branch(4e-6, 1e-3, 0)));
+        FrequencyGrid grid = FrequencyGrid.logSpaced(1e4, 1e7, 401);
+        assertThat(CarrierRibbon.of(ringing, ringing.on(grid), ringing.extrema(1e4, 1e7)).rings()).singleElement()
+                .satisfies(ring -> assertThat(ring.capacitive()).isEqualTo(new RingSide(1)));
     }
 
     private static Complex[] solve(Complex[][] rows, Complex[] right) {

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import org.junit.jupiter.api.Test;
+import org.stillrail.electrical.bank.Distance;
+import org.stillrail.electrical.bank.Node;
+import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.electrical.requirement.BleedResistor;
@@ -111,5 +114,22 @@ class StartUpVerdictTest {
                 .source(Source.seenSecondHand("U.S. National Electrical Code 460.6: residual voltage of 50 V or less")).expected("s", 1000 * C * Math.log(1.2))
                 .relative(1e-8).got(above.bleed().timeS());
         assertThat(stored.bleed().notes()).last().asString().contains("qualified people");
+    }
+
+    /** At two nodes: 100 uF of the load itself are charged with the bank and hold as much as a part of that size. */
+    @Test
+    void theLoadsOwnCapacitanceIsChargedAndHolds() {
+        double load = 100e-6;
+        RailFigures bled = Rails.with(Rails.with(Rails.rippleOnly(0.5), new StartUpRamp(1e-3, 2.0, Rails.CITATION)), new BleedResistor(1000, null, Rails.CITATION));
+        EvaluationInput two = Rails.input(bled, bulk().withPlace(Node.CONVERTER, null))
+                .withDistance(new Distance(new SeriesPath(1e-3, 1e-9), Node.CONVERTER, new SeriesRlc(load, 1e-3, 0)));
+        BankStress stress = Evaluation.evaluate(two).stress();
+        Check.that(Topic.STRESS, "220 uF and 100 uF of the load beyond a path to 3.3 V in 1 ms: C V / t and load and half the inductor's ripple").source(TEXTBOOK)
+                .expected("A", (C + load) * Rails.OUTPUT_V / 1e-3 + 2 + HALF_RIPPLE_A).relative(1e-6).got(stress.startVerdict().value());
+        Check.that(Topic.STRESS, "220 uF and 100 uF of the load beyond a path on 3.3 V: stored charge C V").source(TEXTBOOK)
+                .expected("C", (C + load) * Rails.OUTPUT_V).relative(1e-9).got(stress.stored().chargeC());
+        Check.that(Topic.STRESS, "220 uF and 100 uF of the load beyond a path on 3.3 V: stored energy C V^2 / 2").source(TEXTBOOK)
+                .expected("J", (C + load) * Rails.OUTPUT_V * Rails.OUTPUT_V / 2).relative(1e-9).got(stress.stored().energyJ());
+        assertThat(stress.stored().bleed().timeS()).isCloseTo(1000 * (C + load) * Math.log(Rails.OUTPUT_V), withPercentage(1e-6));
     }
 }

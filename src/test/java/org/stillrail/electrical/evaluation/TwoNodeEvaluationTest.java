@@ -107,6 +107,18 @@ class TwoNodeEvaluationTest {
         assertThat(held.verdict(Requirement.DEVIATION).value()).isGreaterThan(40e-3);
     }
 
+    /** 220 nH of path against 22 uF of the load: 72 kHz, between a third and three times the crossover of 40 kHz. */
+    @Test
+    void dampingNamesTheLoadsCapacitanceAsThePartner() {
+        EvaluationInput input = Rails.input(Rails.everything(), Rails.ceramic(1).withPlace(Node.CONVERTER, null), Rails.polymer(4).withPlace(Node.CONVERTER, null))
+                .withDistance(new Distance(new SeriesPath(1e-3, 220e-9), Node.CONVERTER, new SeriesRlc(22e-6, 1e-3, 0)));
+        Verdict damping = Evaluation.evaluate(input).verdict(Requirement.DAMPING);
+        assertThat(damping.outcome()).isEqualTo(Outcome.NOT_MET);
+        assertThat(damping.sentence()).contains("'polymer' rings against the load's capacitance at");
+        assertThat(damping.explanation().whichBranch()).isEqualTo("'polymer' is the inductor there and the load's capacitance the capacitor.");
+        assertThat(damping.branch()).isEqualTo(1);
+    }
+
     @Test
     void branchThatOnlySwallowsTheConvertersCurrentIsNotIdle() {
         EvaluationInput input = Rails.input(Rails.everything(), Rails.polymer(2).withPlace(Node.LOAD, null), Rails.ceramic(4).withPlace(Node.LOAD, null),

@@ -1,0 +1,59 @@
+package org.stillrail.bank;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.stillrail.electrical.bank.Distance;
+import org.stillrail.electrical.bank.Node;
+import org.stillrail.electrical.bank.SeriesPath;
+import org.stillrail.electrical.capacitor.SeriesRlc;
+import org.stillrail.electrical.evaluation.BranchInput;
+import org.stillrail.electrical.evaluation.Evaluation;
+import org.stillrail.electrical.evaluation.EvaluationInput;
+import org.stillrail.electrical.evaluation.PartInput;
+import org.stillrail.electrical.requirement.ConverterFigures;
+import org.stillrail.electrical.requirement.InputRange;
+import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.electrical.requirement.Topology;
+
+/** What the page says of a bank, and what its ribbon shows of the same. */
+class BankWordsTest {
+
+    private static Evaluation evaluation(Distance distance, BranchInput... branches) {
+        ConverterFigures buck = new ConverterFigures(Topology.BUCK, 2.2e-6, 0, 0.01, 1, 500e3, 0, null, null);
+        RailFigures rail = new RailFigures(3.3, 5, InputRange.fixed(12), buck, null, null, null, null, null, null, null);
+        EvaluationInput input = new EvaluationInput(EvaluationInput.METHOD_VERSION, rail, List.of(branches));
+        return Evaluation.evaluate(distance == null ? input : input.withDistance(distance));
+    }
+
+    private static BranchInput branch(String label, double capacitanceF, double resistanceOhm, double inductanceH) {
+        return new BranchInput(label, 1, null, null, null, PartInput.fixed(new SeriesRlc(capacitanceF, resistanceOhm, inductanceH)),
+                SeriesPath.NONE, SeriesPath.NONE, "typed", false);
+    }
+
+    @Test
+    void twoBranchesThatRingAreNamedInWordsAndOnTheRibbon() {
+        Evaluation evaluation = evaluation(null, branch("small", 1e-7, 0.02, 5e-10), branch("large", 1e-5, 0.005, 1e-9));
+        assertThat(new BankWords(evaluation).reasons()).anyMatch(reason -> reason.startsWith("'large' and 'small' ring at 12.9\u00a0MHz"));
+        assertThat(RibbonData.of(evaluation).knots()).singleElement().satisfies(knot -> {
+            assertThat(knot.a()).isEqualTo("b1");
+            assertThat(knot.b()).isEqualTo("b0");
+            assertThat(knot.labelB()).isEqualTo("small");
+        });
+    }
+
+    /** 2.2 nH of ceramic and path against 20 nF of the load. */
+    @Test
+    void theLoadsCapacitanceIsNamedAsThePartner() {
+        Evaluation evaluation = evaluation(new Distance(new SeriesPath(0.002, 1.5e-9), Node.LOAD, new SeriesRlc(2e-8, 0, 0)),
+                branch("ceramic", 2.2e-5, 0.003, 7e-10));
+        assertThat(new BankWords(evaluation).reasons()).anyMatch(reason -> reason.startsWith("'ceramic' and the load's capacitance ring at 24"));
+        assertThat(RibbonData.of(evaluation).knots()).singleElement().satisfies(knot -> {
+            assertThat(knot.a()).isEqualTo("b0");
+            assertThat(knot.b()).as("no branch, so no colour of one").isNull();
+            assertThat(knot.labelB()).isEqualTo("the load's capacitance");
+        });
+        assertThat(BankCharts.of(evaluation, null).impedance().points()).singleElement();
+    }
+}
