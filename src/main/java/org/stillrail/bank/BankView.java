@@ -37,7 +37,7 @@ record BankView(
         RippleTable rippleTable,
         StressView stress,
         List<ReadingLine> readings,
-        List<DynamicLine> dynamics,
+        List<DynamicLine.Group> dynamics,
         CompensatorView compensator,
         List<EffectLine> effects,
         List<BranchFacts> branches,

@@ -1,5 +1,6 @@
 package org.stillrail.bank;
 
+import java.util.Arrays;
 import java.util.List;
 import org.stillrail.electrical.evaluation.DynamicFigure;
 import org.stillrail.electrical.evaluation.Evaluation;
@@ -7,8 +8,15 @@ import org.stillrail.electrical.evaluation.Evaluation;
 /** A figure of loop, load step or damping as the page lists it. */
 record DynamicLine(String name, String shown, String worst, String corner, String note) {
 
-    static List<DynamicLine> of(Evaluation evaluation) {
-        return evaluation.dynamics().stream().map(DynamicLine::of).toList();
+    /** @param equation anchor in the method's page */
+    record Group(String label, String equation, List<DynamicLine> lines) {
+    }
+
+    /** Without groups that hold nothing. */
+    static List<Group> of(Evaluation evaluation) {
+        return Arrays.stream(DynamicFigure.Section.values()).map(section -> new Group(section.label(), section.equation(),
+                evaluation.dynamics().stream().filter(figure -> figure.section() == section).map(DynamicLine::of).toList()))
+                .filter(group -> !group.lines().isEmpty()).toList();
     }
 
     private static DynamicLine of(DynamicFigure figure) {

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
@@ -34,6 +37,11 @@ class BankFiguresPagesTest {
     @Autowired
     private ApplicationContext context;
 
+    private String text(String address) throws Exception {
+        return mvc.perform(get(address).with(people.as(Role.VIEWER))).andExpect(status().isOk()).andReturn().getResponse().getContentAsString()
+                .replace('\u00a0', ' ');
+    }
+
     private String page(double crossoverHz) throws Exception {
         TeamBench team = new TeamBench(context, people.with(Role.ENGINEER));
         ControlFigures control = new ControlFigures(ControlFigures.Kind.VOLTAGE_MODE, 1.0, null, null, null, null, null, null, crossoverHz, 60.0);
@@ -41,8 +49,7 @@ class BankFiguresPagesTest {
         RailFigures figures = new RailFigures(3.3, 5, InputRange.fixed(12), converter, new RippleLimit(0.010, null), null,
                 new LoadStep(1, 5, 10e6, 0.1, null), null, new Ambient(0, 25, 60, null), null, null);
         Bank bank = team.addBank(team.addRail("LOOPED", figures), 4);
-        return mvc.perform(get("/banks/" + bank.id()).with(people.as(Role.VIEWER))).andExpect(status().isOk()).andReturn().getResponse()
-                .getContentAsString().replace('\u00a0', ' ');
+        return text("/banks/" + bank.id());
     }
 
     @Test
@@ -59,5 +66,32 @@ class BankFiguresPagesTest {
     @Test
     void aCompensatorThatCannotBePlacedIsSaidInWords() throws Exception {
         assertThat(page(300e3)).contains("Compensator in use").contains("must stay below half the switching frequency").doesNotContain("<td>R1</td>");
+    }
+
+    /** A heading of the method that is renamed must not leave a link to nowhere. */
+    @Test
+    void everyLinkToTheMethodMeetsAHeading() throws Exception {
+        String method = text("/method");
+        List<String> anchors = Pattern.compile("href=\"/method#([^\"]+)\"").matcher(page(30e3)).results().map(each -> each.group(1)).distinct().toList();
+        assertThat(anchors).contains("impedance", "ripple", "loop", "load-step", "placing-a-compensator", "verdict-ripple-current", "stored-charge-and-energy",
+                "bleeding", "start-up");
+        assertThat(anchors).allSatisfy(anchor -> assertThat(method).contains("id=\"" + anchor + "\""));
+    }
+
+    @Test
+    void theStressTableNamesTheRulesAndVerdictsLeadToIt() throws Exception {
+        String page = page(30e3);
+        assertThat(page).contains("Rule: common practice, no source.",
+                "Rule: the datasheet&#39;s own ratings, nothing taken off (common practice, no source).")
+                .containsPattern("<span class=\"figure\">unknown</span>\\s*<span class=\"small\">The datasheet figure for life is missing.</span>")
+                .contains("id=\"stress-0\"", "href=\"#stress-0\"");
+        Matcher targets = Pattern.compile("<a class=\"small nowrap\" href=\"#([^\"]+)\"").matcher(page);
+        assertThat(targets.results().map(each -> each.group(1)).toList()).isNotEmpty()
+                .allSatisfy(target -> assertThat(page).contains("id=\"" + target + "\""));
+    }
+
+    @Test
+    void theTargetImpedanceIsTheAllowedDeviationOverTheStep() throws Exception {
+        assertThat(page(30e3)).containsPattern("<td>Target impedance</td>\\s*<td class=\"figure\">25 mΩ</td>");
     }
 }

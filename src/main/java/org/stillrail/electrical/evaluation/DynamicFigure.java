@@ -8,6 +8,7 @@ import java.util.function.Function;
 import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.electrical.converter.BankPhase;
 import org.stillrail.electrical.converter.PowerStage;
+import org.stillrail.electrical.converter.TargetImpedance;
 import org.stillrail.electrical.damping.PresentDamping;
 import org.stillrail.electrical.requirement.LoadStep;
 import org.stillrail.electrical.requirement.RailFigures;
@@ -17,12 +18,35 @@ import org.stillrail.electrical.step.ChargeBalance;
 /**
  * One figure of loop, load step or damping beside the verdicts.
  *
+ * @param section of the method that holds its equations
  * @param shown  at the shown corner, null where there is none
  * @param worst  over all corners; null where only the shown one was looked at
  * @param corner that gives it, null likewise
  * @param note   what a reader should know, or empty
  */
-public record DynamicFigure(String name, String unit, Double shown, Double worst, String corner, String note) {
+public record DynamicFigure(Section section, String name, String unit, Double shown, Double worst, String corner, String note) {
+
+    /** Figures that belong together, in the order of the page. */
+    public enum Section {
+        LOOP("Loop", "loop"), LOAD_STEP("Load step", "load-step"), DAMPING("Damping", "damping-optimum");
+
+        private final String label;
+        private final String equation;
+
+        Section(String label, String equation) {
+            this.label = label;
+            this.equation = equation;
+        }
+
+        public String label() {
+            return label;
+        }
+
+        /** Heading of its equations in docs/method.md. */
+        public String equation() {
+            return equation;
+        }
+    }
 
     private static final double FAR = 100;
     /** The bulk's resistance is about the best one within this factor. */
@@ -65,11 +89,11 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
     /** Of a loop that is known at the shown corner. */
     private static DynamicFigure loop(List<CornerFigures> corners, CornerFigures shown, String name, String unit, Function<LoopBand, Double> figure,
             Worst kind, String note) {
-        return over(corners, name, unit, figure.apply(shown.loop().value()),
+        return over(Section.LOOP, corners, name, unit, figure.apply(shown.loop().value()),
                 each -> each.loop() == null || !each.loop().answered() ? null : figure.apply(each.loop().value()), kind, note);
     }
 
-    private static DynamicFigure over(List<CornerFigures> corners, String name, String unit, Double shown, Function<CornerFigures, Double> figure,
+    private static DynamicFigure over(Section section, List<CornerFigures> corners, String name, String unit, Double shown, Function<CornerFigures, Double> figure,
             Worst kind, String note) {
         Double worst = null;
         String at = null;
@@ -80,16 +104,16 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
                 at = each.corner().name();
             }
         }
-        return new DynamicFigure(name, unit, shown, worst, at, note);
+        return new DynamicFigure(section, name, unit, shown, worst, at, note);
     }
 
     private static void phase(CornerFigures shown, List<DynamicFigure> figures) {
         Double crossoverHz = shown.loop().value().crossoverHz();
         if (crossoverHz != null) {
-            figures.add(only("Phase that the bank adds at the crossover", "deg", BankPhase.leadDeg(shown.bank(), crossoverHz),
+            figures.add(only(Section.LOOP, "Phase that the bank adds at the crossover", "deg", BankPhase.leadDeg(shown.bank(), crossoverHz),
                     "over an ideal capacitance"));
             Double zeroHz = BankPhase.esrZeroHz(shown.bank(), crossoverHz / FAR, crossoverHz * FAR);
-            figures.add(only("ESR zero", "Hz", zeroHz, zeroHz == null ? "none within two decades of the crossover"
+            figures.add(only(Section.LOOP, "ESR zero", "Hz", zeroHz, zeroHz == null ? "none within two decades of the crossover"
                     : "where Re Z, as it is there, equals the reactance"));
         }
     }
@@ -98,33 +122,41 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
         LoadStep step = rail.loadStep();
         PowerStage stage = shown.corner().stage(rail);
         double crossoverHz = shown.crossoverHz(rail);
+        figures.add(target(step));
         if (shown.steps() != null && shown.steps().answered()) {
             StepPair pair = shown.steps().value();
             figures.add(stepped(corners, "Undershoot", "V", pair, StepPair::undershootV, "at the load step or its release"));
             figures.add(stepped(corners, "Overshoot", "V", pair, StepPair::overshootV, "likewise"));
-            figures.add(only("Lowest after the step", "s", pair.step().undershootAtS(), "time from the start of the edge"));
+            figures.add(only(Section.LOAD_STEP, "Lowest after the step", "s", pair.step().undershootAtS(), "time from the start of the edge"));
             if (alone != null && pair.step().undershootAtS() != null) {
                 Double fallenV = alone.step().deviationAt(pair.step().undershootAtS());
-                figures.add(only("Fall of the bank alone by then", "V", fallenV == null ? null : (Double) (-fallenV),
+                figures.add(only(Section.LOAD_STEP, "Fall of the bank alone by then", "V", fallenV == null ? null : (Double) (-fallenV),
                         "without the loop; the one to read where the lowest comes within one switching period, " + Words.quantity(1 / stage.switchingHz(), "s")));
             }
-            figures.add(only("Highest after the release", "s", pair.release().overshootAtS(), "time from the start of its edge"));
+            figures.add(only(Section.LOAD_STEP, "Highest after the release", "s", pair.release().overshootAtS(), "time from the start of its edge"));
             figures.add(settled(corners, "Settled after the step", rail, pair, each -> each.step().settledAtS()));
             figures.add(settled(corners, "Settled after the release", rail, pair, each -> each.release().settledAtS()));
-            figures.add(only("Worst load pattern", "V", pattern.answered() ? (Double) pattern.value().worst().deviationV() : null, pattern.answered()
+            figures.add(only(Section.LOAD_STEP, "Worst load pattern", "V", pattern.answered() ? (Double) pattern.value().worst().deviationV() : null, pattern.answered()
                     ? "the most that any load between the same currents and within the same slew can do, without duty limits; one step alone makes "
                             + Words.quantity(pattern.value().worst().singleStepV(), "V") : pattern.refusal()));
         }
         double capacitanceF = ChargeNeed.capacitanceF(shown.bank(), crossoverHz / LoopBand.SPREAD);
         if (capacitanceF > 0) {
-            figures.add(only("Overshoot by the inductor's energy on release", "V", ChargeBalance.energyOvershootV(stage.combinedInductanceH(), capacitanceF,
+            figures.add(only(Section.LOAD_STEP, "Overshoot by the inductor's energy on release", "V", ChargeBalance.energyOvershootV(stage.combinedInductanceH(), capacitanceF,
                     stage.outputV(), Math.max(step.fromA(), step.toA()), Math.min(step.fromA(), step.toA())), "ESR left out; no loop can do better"));
         }
     }
 
+    private static DynamicFigure target(LoadStep step) {
+        TargetImpedance target = TargetImpedance.of(step.allowedDeviationV(), Math.abs(step.toA() - step.fromA()), step.slewAPerS());
+        return only(Section.LOAD_STEP, "Target impedance", "ohm", target.impedanceOhm(), "the allowed deviation over the step"
+                + (Double.isFinite(target.cornerHz()) ? ", up to " + Words.quantity(target.cornerHz(), "Hz") + "; beyond, it rises with the frequency" : "")
+                + "; the mask on the chart of the output impedance");
+    }
+
     /** The largest over the corners that went through the fits, as the verdicts have it. */
     private static DynamicFigure stepped(List<CornerFigures> corners, String name, String unit, StepPair shown, Function<StepPair, Double> figure, String note) {
-        return over(corners, name, unit, figure.apply(shown), each -> fitted(each) ? figure.apply(each.steps().value()) : null, Worst.MOST, note);
+        return over(Section.LOAD_STEP, corners, name, unit, figure.apply(shown), each -> fitted(each) ? figure.apply(each.steps().value()) : null, Worst.MOST, note);
     }
 
     private static boolean fitted(CornerFigures each) {
@@ -153,17 +185,17 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
         }
         Tried<PresentDamping> now = present(shown, ceramics, rail);
         if (!now.answered()) {
-            figures.add(only("Peak of bank and inductor, loop open", "ohm", null, now.refusal()));
+            figures.add(only(Section.DAMPING, "Peak of bank and inductor, loop open", "ohm", null, now.refusal()));
             return;
         }
         PresentDamping present = now.value();
-        figures.add(over(corners, "Peak of bank and inductor, loop open", "ohm", present.peakOhm(), each -> {
+        figures.add(over(Section.DAMPING, corners, "Peak of bank and inductor, loop open", "ohm", present.peakOhm(), each -> {
             Tried<PresentDamping> there = present(each, ceramics, rail);
             return there.answered() ? there.value().peakOhm() : null;
         }, Worst.MOST, standing(present)));
-        figures.add(only("Best peak of this bulk", "ohm", present.optimum().peakOhm(), "with the ESR of the next line"));
-        figures.add(only("Best ESR of the bulk", "ohm", present.optimum().resistanceOhm(), "of all its parts together, at that peak"));
-        figures.add(only("Bulk over ceramics", "", present.optimum().ratio(), "more lowers the best peak"));
+        figures.add(only(Section.DAMPING, "Best peak of this bulk", "ohm", present.optimum().peakOhm(), "with the ESR of the next line"));
+        figures.add(only(Section.DAMPING, "Best ESR of the bulk", "ohm", present.optimum().resistanceOhm(), "of all its parts together, at that peak"));
+        figures.add(only(Section.DAMPING, "Bulk over ceramics", "", present.optimum().ratio(), "more lowers the best peak"));
     }
 
     private static String standing(PresentDamping present) {
@@ -177,7 +209,7 @@ public record DynamicFigure(String name, String unit, Double shown, Double worst
         return Tried.of(() -> PresentDamping.of(at.bank(), ceramics, at.corner().stage(rail).combinedInductanceH()));
     }
 
-    private static DynamicFigure only(String name, String unit, Double value, String note) {
-        return new DynamicFigure(name, unit, value, null, null, note);
+    private static DynamicFigure only(Section section, String name, String unit, Double value, String note) {
+        return new DynamicFigure(section, name, unit, value, null, null, note);
     }
 }

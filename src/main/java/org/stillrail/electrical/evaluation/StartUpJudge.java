@@ -22,7 +22,7 @@ final class StartUpJudge implements Judge {
         this.input = input;
         this.rail = input.rail();
         this.form = new VerdictForm(Requirement.START_UP, Bound.AT_MOST, "A", rail.startUp() == null ? null : rail.startUp().citation(),
-                List.of(ExplainingSeries.BRANCH_CARDS));
+                List.of(ExplainingSeries.STRESS_TABLE));
     }
 
     @Override

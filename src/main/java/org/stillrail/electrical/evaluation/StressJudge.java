@@ -19,7 +19,7 @@ abstract class StressJudge implements BranchJudge {
     StressJudge(EvaluationInput input, Requirement requirement, Bound bound, String unit, Citation citation) {
         this.rail = input.rail();
         this.branches = input.branches();
-        this.form = new VerdictForm(requirement, bound, unit, citation, List.of(ExplainingSeries.BRANCH_CARDS));
+        this.form = new VerdictForm(requirement, bound, unit, citation, List.of(ExplainingSeries.STRESS_TABLE));
     }
 
     /** @return null where the rail asks, else why not */

@@ -33,7 +33,7 @@ final class VoltageRatingJudge implements BranchJudge {
         this.rail = input.rail();
         this.branches = input.branches();
         this.rules = input.settings().deratingRules();
-        List<ExplainingSeries> series = List.of(ExplainingSeries.BRANCH_CARDS);
+        List<ExplainingSeries> series = List.of(ExplainingSeries.STRESS_TABLE);
         this.form = new VerdictForm(Requirement.VOLTAGE_RATING, Bound.AT_MOST, "V", null, series);
         this.leastRating = new VerdictForm(Requirement.VOLTAGE_RATING, Bound.AT_LEAST, "V", null, series);
     }

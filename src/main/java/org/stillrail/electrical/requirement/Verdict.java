@@ -16,7 +16,7 @@ import java.util.Objects;
  * @param explanation three short sentences for whoever asks why
  * @param citation    where the limit comes from
  * @param span        the frequencies that explain it, or null
- * @param series      the curves and bars that explain it
+ * @param series      the curves, bars and tables that explain it
  */
 public record Verdict(
         Requirement requirement,
