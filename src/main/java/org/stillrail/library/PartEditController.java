@@ -1,5 +1,6 @@
 package org.stillrail.library;
 
+import java.util.List;
 import java.util.UUID;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
@@ -13,7 +14,9 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.May;
+import org.stillrail.document.Revision;
 import org.stillrail.web.Form;
+import org.stillrail.web.Overtaken;
 import org.stillrail.web.StaleVersionException;
 
 /** Proposing a part and revising one. */
@@ -57,7 +60,7 @@ class PartEditController {
     String revisionOf(@PathVariable UUID partId, @AuthenticationPrincipal CurrentPerson person, Model model) {
         Part part = library.require(partId);
         library.requireReviser(part, person);
-        return edit(part, PartForm.fill(part.document()).with("version", Long.toString(part.version())), model);
+        return edit(part, startingFrom(part, PartForm.fill(part.document())), model);
     }
 
     @PostMapping("/library/parts/{partId}/edit")
@@ -68,7 +71,8 @@ class PartEditController {
         Form form = Form.of(parameters).with("partNumber", part.partNumber());
         PartDocument document = PartForm.read(form);
         Long version = form.read("version", "Version", true, Long::valueOf);
-        if (document == null || version == null) {
+        Integer from = form.whole("from", "Revision", 1, part.latestNumber(), true);
+        if (document == null || version == null || from == null) {
             return edit(part, form, model);
         }
         try {
@@ -76,10 +80,19 @@ class PartEditController {
             redirect.addFlashAttribute("notice", "Saved as revision " + revised.latestNumber() + "; the older ones stay readable.");
             return "redirect:/library/parts/" + partId;
         } catch (StaleVersionException e) {
-            form.errors().add("", e.getReason() + " Compare with the part's page in another tab; saving again makes yours the next revision.");
-            form.with("version", Long.toString(library.require(partId).version()));
-            return edit(part, form, model);
+            Part now = library.require(partId);
+            List<Revision<PartDocument>> since = library.history(partId).stream().filter(revision -> revision.number() > from).toList();
+            if (since.isEmpty()) {
+                form.errors().add("", e.getReason() + " It is " + now.vetting().label() + " now; its figures are the ones you began with.");
+            } else {
+                model.addAttribute("overtaken", Overtaken.carryOver(new PartShape(), form, library.require(partId, from).document(), since));
+            }
+            return edit(now, startingFrom(now, form), model);
         }
+    }
+
+    private static Form startingFrom(Part part, Form form) {
+        return form.with("version", Long.toString(part.version())).with("from", Integer.toString(part.revision().number()));
     }
 
     private static String edit(Part part, Form form, Model model) {

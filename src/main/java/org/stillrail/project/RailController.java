@@ -19,8 +19,10 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.May;
 import org.stillrail.account.Role;
+import org.stillrail.document.Revision;
 import org.stillrail.electrical.requirement.ConverterFigures;
 import org.stillrail.web.Form;
+import org.stillrail.web.Overtaken;
 import org.stillrail.web.StaleVersionException;
 
 /** One rail: its page, its revisions, and the form that makes the next one. */
@@ -90,8 +92,7 @@ class RailController {
     String revisionOf(@PathVariable UUID railId, @AuthenticationPrincipal CurrentPerson person, Model model) {
         Rail rail = projects.requireRail(railId);
         projects.requireMember(rail.projectId(), person);
-        Form form = RailForm.fill(rail.revision().document()).with("version", Long.toString(rail.version()));
-        return edit(rail.projectId(), rail, form, model);
+        return edit(rail.projectId(), rail, startingFrom(rail, RailForm.fill(rail.revision().document())), model);
     }
 
     @PostMapping("/rails/{railId}/edit")
@@ -107,7 +108,8 @@ class RailController {
         }
         RailDocument document = RailForm.read(form);
         Long version = form.read("version", "Version", true, Long::valueOf);
-        if (document == null || version == null) {
+        Integer from = form.whole("from", "Revision", 1, rail.latestNumber(), true);
+        if (document == null || version == null || from == null) {
             return edit(rail.projectId(), rail, form, model);
         }
         try {
@@ -115,10 +117,20 @@ class RailController {
             redirect.addFlashAttribute("notice", "Saved as revision " + revised.latestNumber() + ". Banks judged by an older one are marked stale.");
             return "redirect:/rails/" + railId;
         } catch (StaleVersionException e) {
-            form.errors().add("", e.getReason() + " Compare with the rail's page in another tab; saving again makes yours the next revision.");
-            form.with("version", Long.toString(projects.requireRail(railId).version()));
-            return edit(rail.projectId(), rail, form, model);
+            Rail now = projects.requireRail(railId);
+            List<Revision<RailDocument>> since = projects.historyOf(railId).stream().filter(revision -> revision.number() > from).toList();
+            if (since.isEmpty()) {
+                form.errors().add("", e.getReason());
+            } else {
+                RailDocument began = projects.requireRail(railId, from).revision().document();
+                model.addAttribute("overtaken", Overtaken.carryOver(new RailShape(), form, began, since));
+            }
+            return edit(now.projectId(), now, startingFrom(now, form), model);
         }
+    }
+
+    private static Form startingFrom(Rail rail, Form form) {
+        return form.with("version", Long.toString(rail.version())).with("from", Integer.toString(rail.revision().number()));
     }
 
     /** The form's two side buttons: take a preset's converter into the fields, or keep the fields' converter as a preset. */

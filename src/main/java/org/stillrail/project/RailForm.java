@@ -154,7 +154,7 @@ final class RailForm {
 
     private static RippleLimit readRipple(Form form) {
         Double limitV = form.positive("ripple", "Ripple limit", "V", false);
-        Citation citation = citation(form, "ripple", limitV != null);
+        Citation citation = citation(form, "ripple", "ripple limit", limitV != null);
         return limitV == null ? null : new RippleLimit(limitV, citation);
     }
 
@@ -167,7 +167,7 @@ final class RailForm {
         if (plusV == null && minusV != null) {
             form.errors().add("windowPlus", "Window above is missing");
         }
-        Citation citation = citation(form, "window", asked);
+        Citation citation = citation(form, "window", "window", asked);
         return plusV == null || minusV == null || accuracyV == null || regulationV == null
                 ? null : new VoltageWindow(plusV, minusV, accuracyV, regulationV, citation);
     }
@@ -180,7 +180,7 @@ final class RailForm {
         Double deviationV = form.positive("stepDeviation", "Allowed deviation", "V", asked);
         Double loadLineOhm = form.positive("stepLoadLine", "Load line", "ohm", false);
         Double settleBandV = form.positive("stepSettle", "Settled within", "V", false);
-        Citation citation = citation(form, "step", asked);
+        Citation citation = citation(form, "step", "load step", asked);
         if (fromA != null && toA != null && fromA.equals(toA)) {
             form.errors().add("stepTo", "A load step needs two different currents");
         }
@@ -194,7 +194,7 @@ final class RailForm {
         if (least != null && most != null && least >= most) {
             form.errors().add("esrMaximum", "Must be above the least Re Z");
         }
-        Citation citation = citation(form, "esr", asked);
+        Citation citation = citation(form, "esr", "window of Re Z", asked);
         return asked ? new EsrWindow(least, most, citation) : null;
     }
 
@@ -205,7 +205,7 @@ final class RailForm {
             form.errors().add("leastPhaseMargin", "Least phase margin must be under 90 degrees");
         }
         boolean asked = leastPhaseDeg != null || leastGainDb != null;
-        Citation citation = citation(form, "margins", asked);
+        Citation citation = citation(form, "margins", "loop margins", asked);
         return asked ? new LoopMarginLimits(leastPhaseDeg, leastGainDb, citation) : null;
     }
 
@@ -219,25 +219,25 @@ final class RailForm {
         if (least > nominal || nominal > most) {
             form.errors().add("ambientNominal", "The nominal ambient must lie between the least and the most");
         }
-        return new Ambient(least, nominal, most, citation(form, "ambient", false));
+        return new Ambient(least, nominal, most, citation(form, "ambient", "ambient", false));
     }
 
     private static Life readLife(Form form) {
         Double hours = form.positive("life", "Life", "h", false);
-        return hours == null ? null : new Life(hours, citation(form, "life", true));
+        return hours == null ? null : new Life(hours, citation(form, "life", "life", true));
     }
 
     private static StartUpRamp readStartUp(Form form) {
         Double rampS = form.positive("startUpRamp", "Ramp time", "s", !form.isBlank("startUpLoad"));
         Double loadA = form.notNegative("startUpLoad", "Load while coming up", "A", false);
-        Citation citation = citation(form, "startUp", rampS != null);
+        Citation citation = citation(form, "startUp", "start-up ramp", rampS != null);
         return rampS == null ? null : new StartUpRamp(rampS, loadA, citation);
     }
 
     private static BleedResistor readBleed(Form form) {
         Double ohm = form.positive("bleedResistance", "Bleed resistor", "ohm", !form.isBlank("bleedSafe"));
         Double safeV = form.positive("bleedSafe", "Safe voltage", "V", false);
-        Citation citation = citation(form, "bleed", ohm != null);
+        Citation citation = citation(form, "bleed", "bleed resistor", ohm != null);
         return ohm == null ? null : new BleedResistor(ohm, safeV, citation);
     }
 
@@ -254,13 +254,14 @@ final class RailForm {
         if (heightM == null && areaMm2 == null && cost == null) {
             return null;
         }
-        return new Space(heightM, areaMm2 == null ? null : areaMm2 * 1e-6, cost, citation(form, "space", true));
+        return new Space(heightM, areaMm2 == null ? null : areaMm2 * 1e-6, cost, citation(form, "space", "limit on space and cost", true));
     }
 
-    private static Citation citation(Form form, String of, boolean required) {
-        String document = form.text(of + "Document", "The document that this limit comes from", required);
-        String revision = form.text(of + "Revision", "Revision", false);
-        String clause = form.text(of + "Clause", "Clause", false);
+    /** @param of begins the names of the three fields; {@code limit} is what messages call the limit */
+    private static Citation citation(Form form, String of, String limit, boolean required) {
+        String document = form.text(of + "Document", "The document that the " + limit + " comes from", required);
+        String revision = form.text(of + "Revision", "The revision of the document of the " + limit, false);
+        String clause = form.text(of + "Clause", "The clause of the " + limit, false);
         return document == null ? null : new Citation(document, revision, clause);
     }
 

@@ -18,6 +18,7 @@ import org.stillrail.document.Revision;
 import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.web.Form;
 import org.stillrail.web.NotFoundException;
+import org.stillrail.web.Overtaken;
 import org.stillrail.web.StaleVersionException;
 
 /** The settings: read by everyone, changed by administrators; every older revision stays readable. */
@@ -38,9 +39,7 @@ class SettingsController {
 
     @GetMapping("/settings/revisions/{number}")
     String showRevision(@PathVariable int number, Model model) {
-        Revision<SettingsDocument> revision = settings.find(number)
-                .orElseThrow(() -> new NotFoundException("The settings have no revision " + number + "."));
-        return page(SettingsForm.fill(revision.document()), number, false, model);
+        return page(SettingsForm.fill(require(number).document()), number, false, model);
     }
 
     @PostMapping("/settings")
@@ -50,18 +49,25 @@ class SettingsController {
             RedirectAttributes redirect) {
         Form form = Form.of(parameters);
         SettingsDocument document = SettingsForm.read(form);
-        Integer from = form.whole("from", "Revision", 0, Integer.MAX_VALUE, true);
+        int newest = settings.latest().map(Revision::number).orElse(0);
+        Integer from = form.whole("from", "Revision", 0, newest, true);
         if (document == null || from == null) {
             return page(form, from == null ? 0 : from, true, model);
         }
         try {
             settings.change(from, document, person);
         } catch (StaleVersionException e) {
-            form.errors().add("", e.getReason() + " What you typed is still here; saving again makes it the next revision.");
-            return page(form, settings.latest().map(Revision::number).orElse(0), true, model);
+            List<Revision<SettingsDocument>> since = settings.history().stream().filter(revision -> revision.number() > from).toList();
+            SettingsDocument began = from == 0 ? SettingsDocument.DEFAULT : require(from).document();
+            model.addAttribute("overtaken", Overtaken.carryOver(new SettingsShape(), form, began, since));
+            return page(form, since.get(0).number(), true, model);
         }
         redirect.addFlashAttribute("notice", "Saved as revision " + (from + 1) + ". Evaluations from now on use it; what was submitted keeps what it had.");
         return "redirect:/settings";
+    }
+
+    private Revision<SettingsDocument> require(int number) {
+        return settings.find(number).orElseThrow(() -> new NotFoundException("The settings have no revision " + number + "."));
     }
 
     private String page(Form form, int number, boolean mayEdit, Model model) {

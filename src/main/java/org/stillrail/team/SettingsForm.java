@@ -34,7 +34,7 @@ final class SettingsForm {
             rule(form, technology, rules);
         }
         StressRules stress = StressRulesForm.read(form);
-        List<VettingItem> items = Arrays.stream(VettingItem.values()).filter(item -> !form.isBlank("vetting." + item.name())).toList();
+        List<VettingItem> items = Arrays.stream(VettingItem.values()).filter(item -> form.text("vetting." + item.name(), "A part needs " + item.label(), false) != null).toList();
         Integer points = form.whole("pointsPerDecade", "Points a decade", FEWEST_POINTS, MOST_POINTS, true);
         return form.errors().none() ? new SettingsDocument(new TeamSettings(peak, new DeratingRules(rules), stress), items, points) : null;
     }

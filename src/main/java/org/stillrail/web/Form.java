@@ -2,6 +2,7 @@ package org.stillrail.web;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.springframework.util.MultiValueMap;
@@ -15,6 +16,7 @@ public final class Form {
     private static final int LONGEST_TEXT = 4000;
 
     private final Map<String, String> typed = new LinkedHashMap<>();
+    private final Map<String, String> labels = new LinkedHashMap<>();
     private final FieldErrors errors = new FieldErrors();
 
     public static Form empty() {
@@ -45,6 +47,25 @@ public final class Form {
         return kept;
     }
 
+    /** Drops the fields whose name is meant and takes the other's of these names instead. */
+    public void replace(Predicate<String> names, Form other) {
+        typed.keySet().removeIf(names);
+        other.typed.forEach((name, value) -> {
+            if (names.test(name)) {
+                typed.put(name, value);
+            }
+        });
+    }
+
+    public Set<String> names() {
+        return typed.keySet();
+    }
+
+    /** What messages call a field that has been read, else null. */
+    public String label(String name) {
+        return labels.get(name);
+    }
+
     /** What was typed, or null; for templates. */
     public String get(String name) {
         return typed.get(name);
@@ -61,6 +82,7 @@ public final class Form {
 
     /** Text without surrounding blanks; an empty one is an error where it is required, else null. */
     public String text(String name, String label, boolean required) {
+        labels.putIfAbsent(name, label);
         if (isBlank(name)) {
             if (required) {
                 errors.add(name, label + " is missing");

@@ -19,22 +19,27 @@ class SharedWorkJourney {
             each.seesHeading("Next revision of REDSHANK-47U-16");
         }
         engineer.fill("Note", "Written by the engineer");
+        engineer.fill("Case size", "8 x 6.2");
         engineer.press("Save as the next revision");
         engineer.sees("the older ones stay readable");
 
         librarian.fill("Note", "Written by the librarian");
         librarian.fill("Cost of one", "0.77");
         librarian.press("Save as the next revision");
-        librarian.sees("Compare with the part's page in another tab");
-        librarian.sees("nothing was stored and what you typed is still here");
+        librarian.sees("Tamsel Verring saved revision 2 at");
+        librarian.sees("nothing you typed is lost");
+        librarian.sees("Revision 2 has: Written by the engineer");
+        librarian.sees("Revision 2 has changed this; it was: not stated");
         assertThat(librarian.field("Note").inputValue()).isEqualTo("Written by the librarian");
         assertThat(librarian.field("Cost of one").inputValue()).isEqualTo("0.77");
+        assertThat(librarian.field("Case size").inputValue()).isEqualTo("8 x 6.2");
         engineer.openPart("REDSHANK-47U-16");
         engineer.sees("Written by the engineer");
 
         librarian.press("Save as the next revision");
         librarian.sees("the older ones stay readable");
         librarian.sees("Written by the librarian");
+        librarian.sees("8 x 6.2");
     }
 
     @Test
