@@ -1,6 +1,6 @@
 // A field in which parts are looked up by typing: arrows move through the matches, Enter takes one, Escape closes the list and, once
 // more, brings back the part that stands there. A field marked data-many holds several numbers with commas between; there the piece
-// at the caret is looked up.
+// at the caret is looked up. A field with no hidden one beside it sends the number itself and may be left empty.
 (() => {
   'use strict';
 
@@ -73,7 +73,7 @@
     waiting = 0;
     const list = matches(input);
     const text = question(input);
-    const address = new URLSearchParams({ text: text, alternate: isMany(input) });
+    const address = new URLSearchParams({ text: text, purpose: input.dataset.purpose || 'PART' });
     await window.htmx.ajax('GET', '/banks/parts?' + address, { target: list, swap: 'innerHTML', source: list });
     // An answer that a newer question has overtaken, or that comes after the field was left, is not shown.
     if (document.activeElement !== input || text !== question(input) || !list.firstElementChild) {
@@ -110,9 +110,13 @@
       return;
     }
     input.value = number;
+    const field = within(input, 'input[type="hidden"]');
+    if (!field) {
+      tell(input);
+      return;
+    }
     input.dataset.chosen = number;
     told.set(input, number);
-    const field = within(input, 'input[type="hidden"]');
     field.value = option.dataset.id;
     field.dispatchEvent(new Event('input', { bubbles: true }));
     field.dispatchEvent(new Event('change', { bubbles: true }));

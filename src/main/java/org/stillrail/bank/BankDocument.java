@@ -28,9 +28,9 @@ public record BankDocument(UUID railRevisionId, RailFigures scratchRail, List<Br
         return new BankDocument(newRailRevisionId, newRailRevisionId == null ? scratchRail : null, newBranches, newNote, distance);
     }
 
-    /** As it may be fitted without a part; branches that name nothing else keep it. */
-    BankDocument without(UUID partId) {
-        return withBranches(railRevisionId, branches.stream().map(branch -> branch.without(partId)).toList(), note);
+    /** As it may be fitted without a part, branch by branch as {@link BranchDocument#without} says. */
+    BankDocument without(UUID partId, BranchDocument.Alternate replacement) {
+        return withBranches(railRevisionId, branches.stream().map(branch -> branch.without(partId, replacement)).toList(), note);
     }
 
     /** With another revision of one part wherever it stands. */

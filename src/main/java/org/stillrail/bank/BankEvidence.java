@@ -50,17 +50,19 @@ public class BankEvidence {
     /**
      * A part whose newest revision or vetting is not what a bank rests on.
      *
-     * @param used   number of the revision in the bank's document
-     * @param newest likewise of the newest
-     * @param vetting of today
-     * @param reason  of the vetting, or null
+     * @param used       number of the revision in the bank's document
+     * @param newest     likewise of the newest
+     * @param vetting    of today
+     * @param reason     of the vetting, or null
+     * @param replacedBy number of the part that takes the place of a withdrawn one, or null
      */
-    record ChangedPart(UUID partId, String partNumber, int used, int newest, String vetting, String reason) {
+    record ChangedPart(UUID partId, String partNumber, int used, int newest, String vetting, String reason, String replacedBy) {
 
         public String sentence() {
             String revised = used == newest ? "" : " has revision " + newest + ", this bank rests on revision " + used;
             boolean limited = vetting.equals("RESTRICTED") || vetting.equals("WITHDRAWN");
-            String state = limited ? " is " + vetting.toLowerCase(Locale.ROOT) + (reason == null ? "" : " (" + reason + ")") : "";
+            String state = limited ? " is " + vetting.toLowerCase(Locale.ROOT) + (reason == null ? "" : " (" + reason + ")")
+                    + (replacedBy == null ? "" : "; replaced by " + replacedBy) : "";
             return partNumber + revised + (revised.isEmpty() || state.isEmpty() ? "" : " and") + state + ".";
         }
     }
@@ -81,11 +83,13 @@ public class BankEvidence {
 
     /** What has changed under one revision; empty where it rests on the newest of everything. */
     List<ChangedPart> changesOf(UUID revisionId) {
-        return jdbc.sql("select p.id, p.part_number, o.number as used, p.latest_number, p.vetting, p.vetting_reason from bank_revision r" + PARTS
-                        + " join part_revision o on o.id = u.part_revision_id where r.id = :id and " + CHANGED + " order by p.part_number, o.number")
+        return jdbc.sql("select p.id, p.part_number, o.number as used, p.latest_number, p.vetting, p.vetting_reason, x.part_number as replaced_by"
+                        + " from bank_revision r" + PARTS + " join part_revision o on o.id = u.part_revision_id"
+                        + " left join part x on x.id = p.replacement_id where r.id = :id and " + CHANGED + " order by p.part_number, o.number")
                 .param("id", revisionId)
                 .query((row, index) -> new ChangedPart(row.getObject("id", UUID.class), row.getString("part_number"), row.getInt("used"),
-                        row.getInt("latest_number"), row.getString("vetting"), row.getString("vetting_reason")))
+                        row.getInt("latest_number"), row.getString("vetting"), row.getString("vetting_reason"),
+                        row.getString("replaced_by")))
                 .list();
     }
 

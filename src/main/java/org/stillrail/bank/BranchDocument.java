@@ -58,10 +58,13 @@ public record BranchDocument(
 
     /**
      * What is left to be fitted when a part may not be any more: the other alternates, the first of them in the place of the named
-     * part where that is the one. A branch with nothing else stays as it is.
+     * part where that is the one. A branch with nothing else takes what replaces the part, and stays as it is where nothing does.
+     *
+     * @param replacement of the part, or null
      */
-    BranchDocument without(UUID otherPartId) {
-        List<Alternate> left = parts().filter(part -> !part.partId().equals(otherPartId)).toList();
+    BranchDocument without(UUID otherPartId, Alternate replacement) {
+        List<Alternate> others = parts().filter(part -> !part.partId().equals(otherPartId)).toList();
+        List<Alternate> left = others.isEmpty() && replacement != null ? List.of(replacement) : others;
         if (partId == null || left.isEmpty()) {
             return this;
         }

@@ -11,7 +11,7 @@ import org.stillrail.library.Vetting;
 
 /**
  * Works out what a part of today does to a bank that was saved before: its newest revision takes the place of the older one, and
- * a withdrawn part gives way to the other parts that the branch allows. Stores nothing.
+ * a withdrawn part gives way to the other parts that the branch allows, and where it allows none to its replacement. Stores nothing.
  */
 @Component
 class PartEffects {
@@ -45,10 +45,12 @@ class PartEffects {
     Effect of(BankEvidence.Use use, Part newest) {
         BankDocument document = banks.requireRevision(use.revisionId()).document();
         boolean withdrawn = newest.vetting() == Vetting.WITHDRAWN;
-        List<String> places = places(document, newest.id(), withdrawn);
+        BranchDocument.Alternate replacement = withdrawn
+                ? library.replacementOf(newest).map(part -> new BranchDocument.Alternate(part.id(), part.revision().id())).orElse(null) : null;
+        List<String> places = places(document, newest.id(), withdrawn, replacement);
         try {
             Evaluation before = Evaluation.evaluate(inputs.of(document));
-            BankDocument left = withdrawn ? document.without(newest.id()) : document;
+            BankDocument left = withdrawn ? document.without(newest.id(), replacement) : document;
             Evaluation after = Evaluation.evaluate(inputs.of(left.withPartRevision(newest.id(), newest.revision().id())));
             return new Effect(use, places, before.claim().sentence(), after.claim().sentence(), VerdictTurn.between(before, after), null);
         } catch (IllegalArgumentException e) {
@@ -56,18 +58,26 @@ class PartEffects {
         }
     }
 
-    private List<String> places(BankDocument document, UUID partId, boolean withdrawn) {
+    private List<String> places(BankDocument document, UUID partId, boolean withdrawn, BranchDocument.Alternate replacement) {
         List<String> places = new ArrayList<>();
         for (BranchDocument branch : document.branches()) {
-            BranchDocument left = branch.without(partId);
             if (branch.hasAlternate(partId)) {
                 places.add("An alternate in branch '" + branch.label() + "'" + (withdrawn ? ": after, it is not fitted there." : "."));
             } else if (partId.equals(branch.partId())) {
-                String instead = left == branch ? "no other part may be fitted there, so after is worked out with it still."
-                        : "after, its alternate " + library.findRevision(left.partRevisionId()).orElseThrow().partNumber() + " takes the place.";
-                places.add("The part of branch '" + branch.label() + "'" + (withdrawn ? ": " + instead : "."));
+                places.add("The part of branch '" + branch.label() + "'" + (withdrawn ? ": " + instead(branch, replacement) : "."));
             }
         }
         return places;
+    }
+
+    /** What stands in the place of a branch's withdrawn part. */
+    private String instead(BranchDocument branch, BranchDocument.Alternate replacement) {
+        BranchDocument left = branch.without(branch.partId(), replacement);
+        if (left == branch) {
+            return "no other part may be fitted there, so after is worked out with it still.";
+        }
+        String number = library.findRevision(left.partRevisionId()).orElseThrow().partNumber();
+        return branch.alternates() == null ? "no alternate is named; after, its replacement " + number + " takes the place, mounted alike."
+                : "after, its alternate " + number + " takes the place.";
     }
 }

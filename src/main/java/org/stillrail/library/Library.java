@@ -2,6 +2,7 @@ package org.stillrail.library;
 
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -164,20 +165,52 @@ public class Library {
     /**
      * Vets, restricts or withdraws a part.
      *
-     * @throws VettingRefusedException when it is to be vetted and lacks something of the team's list
+     * @param replacement what takes the place of a withdrawn part, or null; of no matter for other states
+     * @throws VettingRefusedException when it is to be vetted and lacks something of the team's list, or the replacement is itself
+     *                                 withdrawn or the same part
      */
     @PreAuthorize(May.VET)
     @Transactional
-    public void changeVetting(UUID partId, long version, Vetting vetting, String reason, CurrentPerson author) {
+    public void changeVetting(UUID partId, long version, Vetting vetting, String reason, Part replacement, CurrentPerson author) {
         Part part = atVersion(partId, version);
+        Part instead = vetting == Vetting.WITHDRAWN ? replacement : null;
         if (vetting == Vetting.VETTED) {
             checklists.of(part, sweeps.ofPart(partId)).requireDone();
         }
-        if (!parts.changeVetting(partId, version, vetting, reason, now())) {
+        requireReplaces(part, instead);
+        if (!parts.changeVetting(partId, version, vetting, reason, instead == null ? null : instead.id(), now())) {
             throw stale(part);
         }
         audit.record(author.userName(), "part " + vetting.label(), "part", partId.toString(),
-                Map.of("partNumber", part.partNumber(), "from", part.vetting().label(), "reason", reason == null ? "" : reason));
+                Map.of("partNumber", part.partNumber(), "from", part.vetting().label(), "reason", reason == null ? "" : reason,
+                        "replacement", instead == null ? "" : instead.partNumber()));
+    }
+
+    private static void requireReplaces(Part part, Part instead) {
+        if (instead == null) {
+            return;
+        }
+        if (instead.id().equals(part.id())) {
+            throw new VettingRefusedException("replacement", "Replacement: " + part.partNumber() + " cannot replace itself");
+        }
+        if (instead.vetting() == Vetting.WITHDRAWN) {
+            throw new VettingRefusedException("replacement", "Replacement: " + instead.partNumber() + " is itself withdrawn"
+                    + (instead.vettingNote() == null ? "" : " (" + instead.vettingNote() + ")") + "; choose another part");
+        }
+    }
+
+    /** What takes the place of a withdrawn part; where that was withdrawn later, what takes its place. */
+    public Optional<Part> replacementOf(Part withdrawn) {
+        Set<UUID> seen = new HashSet<>();
+        Part part = withdrawn;
+        while (part.vetting() == Vetting.WITHDRAWN) {
+            // Two people who replace two parts by each other at once leave a circle.
+            if (part.replacement() == null || !seen.add(part.id())) {
+                return Optional.empty();
+            }
+            part = require(part.replacement().id());
+        }
+        return part.id().equals(withdrawn.id()) ? Optional.empty() : Optional.of(part);
     }
 
     /** States why a part does without something of the team's list; the newest statement counts. */

@@ -36,8 +36,11 @@ class LibraryDemo implements DemoChapter {
         this.clock = clock;
     }
 
-    /** @param modelSweep the file whose sweep the librarian chose as the model, or null */
-    private record DemoPart(PartDocument part, Vetting vetting, String vettingReason, ChosenSweep modelSweep) {
+    /**
+     * @param replacement number of what takes the place of a withdrawn part, or null
+     * @param modelSweep  the file whose sweep the librarian chose as the model, or null
+     */
+    private record DemoPart(PartDocument part, Vetting vetting, String vettingReason, String replacement, ChosenSweep modelSweep) {
     }
 
     private record ChosenSweep(String file, String reason) {
@@ -67,6 +70,12 @@ class LibraryDemo implements DemoChapter {
                 Part part = byNumber.get(demo.part().partNumber());
                 ModelChoice choice = new ModelChoice(ModelChoice.Kind.SWEEP, byFile.get(chosen.file()).id(), chosen.reason());
                 parts.addRevision(part, part.document().withModel(choice), team.librarian(), now);
+            }
+        }
+        for (DemoPart demo : demoParts) {
+            if (demo.replacement() != null) {
+                Part part = parts.find(demo.part().partNumber()).orElseThrow();
+                parts.changeVetting(part.id(), part.version(), demo.vetting(), demo.vettingReason(), byNumber.get(demo.replacement()).id(), now);
             }
         }
     }

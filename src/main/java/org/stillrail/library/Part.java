@@ -6,11 +6,17 @@ import org.stillrail.document.Revision;
 /**
  * A part with one of its revisions.
  *
- * @param vettingReason the condition of a restriction, the replacement of a withdrawal, or the reason given
+ * @param vettingReason the condition of a restriction, or the reason given
+ * @param replacement   what takes its place where it is withdrawn, or null
  * @param latestNumber  number of the newest revision, which may not be the one held here
  * @param version       counts changes to the part; a change states the version it started from
  */
-public record Part(UUID id, Vetting vetting, String vettingReason, int latestNumber, long version, Revision<PartDocument> revision) {
+public record Part(
+        UUID id, Vetting vetting, String vettingReason, Replacement replacement, int latestNumber, long version, Revision<PartDocument> revision) {
+
+    /** Another part, by its number. */
+    public record Replacement(UUID id, String partNumber) {
+    }
 
     public PartDocument document() {
         return revision.document();
@@ -18,6 +24,11 @@ public record Part(UUID id, Vetting vetting, String vettingReason, int latestNum
 
     public String partNumber() {
         return document().partNumber();
+    }
+
+    /** The condition or reason and the replacement in words, or null. */
+    public String vettingNote() {
+        return Vetting.note(vettingReason, replacement == null ? null : replacement.partNumber());
     }
 
     public boolean isLatest() {

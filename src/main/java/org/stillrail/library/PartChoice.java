@@ -8,9 +8,11 @@ import org.stillrail.web.Quantity;
  * A part as it is offered for a bank and named in it, by the figures of its newest revision.
  *
  * @param vettingReason the condition of a restricted part, why a withdrawn one is; else of no matter here
+ * @param replacedBy    number of the part that takes the place of a withdrawn one, or null
  */
 public record PartChoice(
-        UUID id, String partNumber, Vetting vetting, String vettingReason, Technology technology, double capacitanceF, double ratedVoltageV) {
+        UUID id, String partNumber, Vetting vetting, String vettingReason, String replacedBy, Technology technology, double capacitanceF,
+        double ratedVoltageV) {
 
     public String figures() {
         return Quantity.format(capacitanceF, "F", 3) + ", " + Quantity.format(ratedVoltageV, "V", 3) + ", " + technology.label();
@@ -19,6 +21,7 @@ public record PartChoice(
     /** What a restricted or withdrawn part has to be known for; empty for others. */
     public String limit() {
         boolean limited = vetting == Vetting.RESTRICTED || vetting == Vetting.WITHDRAWN;
-        return limited && vettingReason != null ? vettingReason : "";
+        String note = Vetting.note(vettingReason, replacedBy);
+        return limited && note != null ? note : "";
     }
 }

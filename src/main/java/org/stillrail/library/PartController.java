@@ -56,19 +56,21 @@ class PartController {
             @AuthenticationPrincipal CurrentPerson person, Model model, RedirectAttributes redirect) {
         Form form = Form.of(parameters);
         Vetting vetting = form.read("vetting", "State", true, text -> Vetting.valueOf(text.toUpperCase(Locale.ROOT)));
-        boolean reasonNeeded = vetting == Vetting.RESTRICTED || vetting == Vetting.WITHDRAWN;
-        String reason = form.text("reason", vetting == Vetting.RESTRICTED ? "The condition" : "The reason or the replacement", reasonNeeded);
+        boolean withdrawn = vetting == Vetting.WITHDRAWN;
+        Part replacement = withdrawn ? form.read("replacement", "Replacement", false, this::replacement) : null;
+        boolean reasonNeeded = vetting == Vetting.RESTRICTED || withdrawn && form.isBlank("replacement");
+        String reason = form.text("reason", withdrawn ? "A replacement, or the reason why there is none," : "The condition", reasonNeeded);
         Long version = form.read("version", "Version", true, Long::valueOf);
         if (!form.errors().none()) {
             return page(library.require(partId), form, model);
         }
         try {
-            library.changeVetting(partId, version, vetting, reason, person);
+            library.changeVetting(partId, version, vetting, reason, replacement, person);
         } catch (StaleVersionException e) {
             form.errors().add("", e.getReason());
             return page(library.require(partId), form, model);
         } catch (VettingRefusedException e) {
-            form.errors().add("vetting", e.getMessage());
+            form.errors().add(e.field(), e.getMessage());
             return page(library.require(partId), form, model);
         }
         redirect.addFlashAttribute("notice", "The part is now " + vetting.label() + "." + consequence(partId));
@@ -132,6 +134,11 @@ class PartController {
         model.addAttribute("after", after);
         model.addAttribute("differences", PartDifference.between(before.document(), after.document()));
         return "library/differences";
+    }
+
+    private Part replacement(String number) {
+        return library.find(number).orElseThrow(() -> new IllegalArgumentException(
+                "Replacement: the library has no part '" + number + "'; take one from the list or type its whole number"));
     }
 
     private static VettingItem item(String text) {

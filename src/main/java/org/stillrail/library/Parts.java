@@ -66,13 +66,14 @@ class Parts {
     }
 
     private List<PartChoice> choices(String from, String order, Map<String, ?> parameters) {
-        return jdbc.sql("select p.id, p.part_number, p.vetting, p.vetting_reason, r.technology, r.capacitance_f, r.rated_voltage_v"
-                        + " from (select p.id, p.part_number, p.vetting, p.vetting_reason, p.latest_number " + from + ") p"
+        return jdbc.sql("select p.id, p.part_number, p.vetting, p.vetting_reason, x.part_number as replaced_by, r.technology, r.capacitance_f,"
+                        + " r.rated_voltage_v from (select p.id, p.part_number, p.vetting, p.vetting_reason, p.replacement_id, p.latest_number "
+                        + from + ") p left join part x on x.id = p.replacement_id"
                         + " join part_revision r on r.subject_id = p.id and r.number = p.latest_number" + order)
                 .params(parameters)
                 .query((row, index) -> new PartChoice(row.getObject("id", UUID.class), row.getString("part_number"),
-                        Vetting.valueOf(row.getString("vetting")), row.getString("vetting_reason"), Technology.ofKey(row.getString("technology")),
-                        row.getDouble("capacitance_f"), row.getDouble("rated_voltage_v")))
+                        Vetting.valueOf(row.getString("vetting")), row.getString("vetting_reason"), row.getString("replaced_by"),
+                        Technology.ofKey(row.getString("technology")), row.getDouble("capacitance_f"), row.getDouble("rated_voltage_v")))
                 .list();
     }
 
@@ -125,7 +126,7 @@ class Parts {
                 .param("vetting", vetting.name())
                 .param("reason", vettingReason)
                 .update();
-        return new Part(id, vetting, vettingReason, 1, 0, insertRevision(id, 1, document, author, at));
+        return new Part(id, vetting, vettingReason, null, 1, 0, insertRevision(id, 1, document, author, at));
     }
 
     /** The next revision, unless somebody else changed the part since {@code version}. */
@@ -146,13 +147,16 @@ class Parts {
         return true;
     }
 
-    boolean changeVetting(UUID id, long version, Vetting vetting, String reason, OffsetDateTime at) {
+    /** @param replacementId null for none */
+    boolean changeVetting(UUID id, long version, Vetting vetting, String reason, UUID replacementId, OffsetDateTime at) {
         return jdbc.sql("""
-                        update part set vetting = :vetting, vetting_reason = :reason, vetting_changed_at = :at, version = version + 1
+                        update part set vetting = :vetting, vetting_reason = :reason, replacement_id = :replacementId, vetting_changed_at = :at,
+                            version = version + 1
                         where id = :id and version = :version""")
                 .param("vetting", vetting.name())
                 .param("at", at)
                 .param("reason", reason)
+                .param("replacementId", replacementId)
                 .param("id", id)
                 .param("version", version)
                 .update() == 1;
@@ -166,16 +170,24 @@ class Parts {
     }
 
     private Optional<Part> withPart(Revision<PartDocument> revision) {
-        return jdbc.sql("select vetting, vetting_reason, latest_number, version from part where id = :id")
+        return jdbc.sql("""
+                        select p.vetting, p.vetting_reason, p.latest_number, p.version, x.id as replacement_id, x.part_number as replacement
+                        from part p left join part x on x.id = p.replacement_id where p.id = :id""")
                 .param("id", revision.subjectId())
                 .query((row, index) -> new Part(
                         revision.subjectId(),
                         Vetting.valueOf(row.getString("vetting")),
                         row.getString("vetting_reason"),
+                        replacement(row),
                         row.getInt("latest_number"),
                         row.getLong("version"),
                         revision))
                 .optional();
+    }
+
+    private static Part.Replacement replacement(ResultSet row) throws SQLException {
+        UUID id = row.getObject("replacement_id", UUID.class);
+        return id == null ? null : new Part.Replacement(id, row.getString("replacement"));
     }
 
     private static PartRow row(ResultSet row, int index) throws SQLException {

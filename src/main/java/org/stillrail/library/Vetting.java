@@ -17,4 +17,16 @@ public enum Vetting {
     public String label() {
         return label;
     }
+
+    /**
+     * The words beside a state.
+     *
+     * @param reason     the condition or reason, or null
+     * @param replacedBy number of the replacement, or null
+     * @return null where neither is given
+     */
+    static String note(String reason, String replacedBy) {
+        String replaced = replacedBy == null ? null : "replaced by " + replacedBy;
+        return reason == null ? replaced : replaced == null ? reason : reason + "; " + replaced;
+    }
 }

@@ -26,7 +26,7 @@ final class BillOfMaterials {
         PartDocument part = line.part().document();
         return Arrays.asList(line.branch().label(), line.branch().count(), unfitted(line), part.partNumber(), line.alternateNumbers(), part.maker(), part.technology().label(),
                 part.capacitanceF(), part.ratedVoltageV(), part.caseSize(), part.heightM(), part.cost(), line.cost(),
-                line.part().revision().number(), line.part().vetting().label(), line.part().vettingReason(),
+                line.part().revision().number(), line.part().vetting().label(), line.part().vettingNote(),
                 part.datasheet() == null ? null : part.datasheet().toString());
     }
 

@@ -37,7 +37,7 @@ import org.stillrail.review.ReviewRecords;
 class ProjectFiles {
 
     /** Of a part that is here already, these are this team's own business. */
-    private static final Set<String> OWN = Set.of("vetting", "vetting_reason", "vetting_changed_at", "latest_number", "version", "maker");
+    private static final Set<String> OWN = Set.of("vetting", "vetting_reason", "replacement_id", "vetting_changed_at", "latest_number", "version", "maker");
 
     private static final Set<String> PERSON_COLUMNS = Set.of("author_id", "person_id", "owner_id", "importer_id", "signer_id");
 
@@ -114,6 +114,7 @@ class ProjectFiles {
         }
         try {
             fresh.forEach((table, rows) -> rows.forEach(row -> insert(table, row)));
+            fresh.get(ProjectTable.PART).forEach(this::setReplacement);
         } catch (DataIntegrityViolationException e) {
             throw new ConflictException(List.of("The rows of the file do not belong together: " + reason(e)));
         }
@@ -219,13 +220,17 @@ class ProjectFiles {
         return "The " + table.sqlName().replace('_', ' ') + " " + name;
     }
 
-    /** A part comes in as proposed: vetting is this team's own. A fixture sweep whose name is taken gets another one. */
+    /**
+     * A part comes in as proposed, for vetting is this team's own, and with what replaced it there, once all parts are in. A fixture
+     * sweep whose name is taken gets another one.
+     */
     private void insert(ProjectTable table, Map<String, Object> values) {
         Map<String, Object> row = new LinkedHashMap<>(values);
         if (table == ProjectTable.PART) {
             String there = String.valueOf(row.get("vetting")).toLowerCase(Locale.ROOT);
             row.put("vetting", "PROPOSED");
             row.put("vetting_reason", "imported; it was " + there + " there");
+            row.remove("replacement_id");
         }
         if (table == ProjectTable.FIXTURE_SWEEP && isTaken(row.get("name"))) {
             row.put("name", Elsewhere.here((UUID) row.get("id"), (String) row.get("name")));
@@ -237,6 +242,13 @@ class ProjectFiles {
             places.add(":" + column);
         });
         jdbc.sql("insert into " + table.sqlName() + " (" + names + ") values (" + places + ")").params(row).update();
+    }
+
+    private void setReplacement(Map<String, Object> part) {
+        if (part.get("replacement_id") != null) {
+            jdbc.sql("update part set replacement_id = :replacement where id = :id")
+                    .param("replacement", part.get("replacement_id")).param("id", part.get("id")).update();
+        }
     }
 
     private boolean isTaken(Object fixtureName) {

@@ -5,9 +5,11 @@ import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -60,7 +62,18 @@ class ProjectRowsReader {
                         where l.project_id = :project""").param("project", projectId).query(UUID.class).list();
         List<UUID> parts = revisions.isEmpty() ? List.of()
                 : jdbc.sql("select distinct part_id from bank_part where revision_id in (:revisions)").param("revisions", revisions).query(UUID.class).list();
-        return new Extent(projectId, revisions.isEmpty() ? NOBODY : revisions, parts.isEmpty() ? NOBODY : parts);
+        return new Extent(projectId, revisions.isEmpty() ? NOBODY : revisions, parts.isEmpty() ? NOBODY : withReplacements(parts));
+    }
+
+    /** With what takes the place of these parts where they are withdrawn, and of that in its turn. */
+    private List<UUID> withReplacements(List<UUID> parts) {
+        Set<UUID> all = new LinkedHashSet<>(parts);
+        List<UUID> added = parts;
+        while (!added.isEmpty()) {
+            added = jdbc.sql("select distinct replacement_id from part where id in (:parts) and replacement_id is not null")
+                    .param("parts", added).query(UUID.class).list().stream().filter(all::add).toList();
+        }
+        return List.copyOf(all);
     }
 
     /** What a project reaches. */

@@ -6,8 +6,8 @@ import org.stillrail.audit.AuditLines;
 
 /**
  * The tables of which a project consists, in the order in which their rows can be inserted. {@code :parts} and {@code :revisions}
- * stand for what the project's banks use and for the revisions of its banks, {@code :subjects} for the ids of everything that the
- * record may speak of. A table that is not here is in {@link LeftOutTable}.
+ * stand for what the project's banks use, with what replaces it, and for the revisions of its banks, {@code :subjects} for the ids
+ * of everything that the record may speak of. A table that is not here is in {@link LeftOutTable}.
  */
 enum ProjectTable {
 

@@ -102,11 +102,11 @@ abstract class LibraryRowsSuite {
         Part seen = stored("-stale", 100e-6);
         assertThat(parts.addRevision(seen, document("-stale", 120e-6, "First"), librarian, AT)).isTrue();
         assertThat(parts.addRevision(seen, document("-stale", 150e-6, "Second"), librarian, AT)).isFalse();
-        assertThat(parts.changeVetting(seen.id(), seen.version(), Vetting.VETTED, null, AT)).isFalse();
+        assertThat(parts.changeVetting(seen.id(), seen.version(), Vetting.VETTED, null, null, AT)).isFalse();
         Part now = parts.find(seen.id()).orElseThrow();
         assertThat(now.document().note()).isEqualTo("First");
         assertThat(now.vetting()).isEqualTo(Vetting.PROPOSED);
-        assertThat(parts.changeVetting(seen.id(), now.version(), Vetting.VETTED, null, AT)).isTrue();
+        assertThat(parts.changeVetting(seen.id(), now.version(), Vetting.VETTED, null, null, AT)).isTrue();
         assertThat(parts.find(seen.id()).orElseThrow().vetting()).isEqualTo(Vetting.VETTED);
     }
 
@@ -127,11 +127,25 @@ abstract class LibraryRowsSuite {
     }
 
     @Test
+    void aWithdrawnPartNamesItsReplacementUntilItIsUsedAgain() {
+        Part gone = stored("-old", 1e-6);
+        Part next = stored("-next", 2e-6);
+        assertThat(parts.changeVetting(gone.id(), gone.version(), Vetting.WITHDRAWN, null, next.id(), AT)).isTrue();
+        Part withdrawn = parts.find(gone.id()).orElseThrow();
+        assertThat(withdrawn.replacement()).isEqualTo(new Part.Replacement(next.id(), next.partNumber()));
+        assertThat(withdrawn.vettingNote()).isEqualTo("replaced by " + next.partNumber());
+        assertThat(parts.choices(Set.of(gone.id()))).singleElement().matches(choice -> choice.limit().equals("replaced by " + next.partNumber()));
+        assertThat(parts.find(next.id()).orElseThrow().replacement()).isNull();
+        assertThat(parts.changeVetting(gone.id(), withdrawn.version(), Vetting.PROPOSED, "made again", null, AT)).isTrue();
+        assertThat(parts.find(gone.id()).orElseThrow().vettingNote()).isEqualTo("made again");
+    }
+
+    @Test
     void offersForABankWhatHoldsTheTextAndWithdrawnPartsLast() {
         Part first = stored("-offered-1", 1e-6);
         Part second = stored("-offered-2", 2e-6);
         Part gone = stored("-offered-3", 3e-6);
-        parts.changeVetting(gone.id(), gone.version(), Vetting.WITHDRAWN, "No longer made", AT);
+        parts.changeVetting(gone.id(), gone.version(), Vetting.WITHDRAWN, "No longer made", null, AT);
         Part inside = parts.insert(numbered("A" + prefix + "-offered", 4e-6, null), Vetting.PROPOSED, null, librarian, AT);
         PartFilter filter = filter(prefix + "-offered", null, null, null, null, null);
         assertThat(parts.choices(filter, 5)).as("that begin so, others, withdrawn").extracting(PartChoice::id)

@@ -17,9 +17,11 @@ import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.Role;
 import org.stillrail.bank.Bank;
 import org.stillrail.electrical.capacitor.Technology;
@@ -43,6 +45,9 @@ class VettingPagesTest {
 
     @Autowired
     private Library library;
+
+    @Autowired
+    private JdbcClient jdbc;
 
     private TeamBench bench() {
         return new TeamBench(context, people.with(Role.ENGINEER));
@@ -133,6 +138,63 @@ class VettingPagesTest {
         Bank after = bench.addBank(4);
         asLibrarian(get("/banks/" + before.id())).andExpect(content().string(containsString("is withdrawn (use something else)")));
         asLibrarian(get("/banks/" + after.id())).andExpect(content().string(not(containsString("Evidence changed"))));
+    }
+
+    private ResultActions withdraw(Part part, String reason, String replacement) throws Exception {
+        return asLibrarian(post("/library/parts/" + part.id() + "/vetting").param("vetting", "withdrawn").param("reason", reason)
+                .param("replacement", replacement).param("version", Long.toString(part.version())));
+    }
+
+    private Part another(TeamBench bench, String start, double esrOhm) {
+        CurrentPerson engineer = people.with(Role.ENGINEER);
+        return TeamBench.as(engineer, () -> library.propose(TeamBench.polymer(start + bench.unique(), esrOhm), engineer));
+    }
+
+    @Test
+    void aReplacementStandsOnThePartsPageInTheRecordAndUnderItsBanks() throws Exception {
+        TeamBench bench = bench();
+        Bank bank = bench.addBank(4);
+        Part next = another(bench, "NEXT-", 0.5);
+        String path = "/library/parts/" + bench.part().id();
+        withdraw(bench.part(), "no longer made", next.partNumber()).andExpect(redirectedUrl(path));
+        asLibrarian(get(path)).andExpect(content().string(allOf(
+                containsString("withdrawn: no longer made"), containsString("; replaced by <a href=\"/library/parts/" + next.id() + "\">" + next.partNumber()))));
+        asLibrarian(get("/banks/" + bank.id())).andExpect(content().string(containsString(
+                bench.part().partNumber() + " is withdrawn (no longer made); replaced by " + next.partNumber() + ".")));
+        asLibrarian(get("/banks/parts").param("text", bench.part().partNumber()).param("purpose", "REPLACEMENT")).andExpect(content().string(allOf(
+                containsString("no longer made; replaced by " + next.partNumber()), containsString("aria-disabled"), not(containsString("figures typed here")))));
+        asLibrarian(get(path + "/effects")).andExpect(content().string(allOf(
+                containsString("no alternate is named; after, its replacement " + next.partNumber() + " takes the place, mounted alike."),
+                containsString("turns</strong>"))));
+        assertThat(jdbc.sql("select detail from audit_event where subject_id = :id and action = 'part withdrawn'")
+                .param("id", bench.part().id().toString()).query(String.class).single())
+                .contains("\"replacement\":\"" + next.partNumber() + "\"");
+    }
+
+    @Test
+    void theEffectFollowsAReplacementThatWasItselfReplaced() throws Exception {
+        TeamBench bench = bench();
+        bench.addBank(4);
+        Part next = another(bench, "NEXT-", 0.5);
+        Part last = another(bench, "LAST-", 0.005);
+        withdraw(bench.part(), "", next.partNumber()).andExpect(status().is3xxRedirection());
+        withdraw(next, "", last.partNumber()).andExpect(status().is3xxRedirection());
+        asLibrarian(get("/library/parts/" + bench.part().id() + "/effects")).andExpect(content().string(allOf(
+                containsString("its replacement " + last.partNumber() + " takes the place"), not(containsString("turns</strong>")))));
+    }
+
+    @Test
+    void aWithdrawalNeedsAReasonOrAReplacementThatMayBeUsed() throws Exception {
+        TeamBench bench = bench();
+        Part gone = another(bench, "GONE-", 0.005);
+        withdraw(bench.part(), "", "").andExpect(content().string(containsString("A replacement, or the reason why there is none, is missing")));
+        withdraw(bench.part(), "kept as typed", "NO-SUCH").andExpect(content().string(allOf(
+                containsString("Replacement: the library has no part &#39;NO-SUCH&#39;"), containsString("value=\"NO-SUCH\""), containsString(">kept as typed</textarea>"))));
+        withdraw(bench.part(), "", bench.part().partNumber()).andExpect(content().string(containsString("cannot replace itself")));
+        withdraw(gone, "no longer made", "").andExpect(status().is3xxRedirection());
+        withdraw(bench.part(), "", gone.partNumber()).andExpect(content().string(
+                containsString("Replacement: " + gone.partNumber() + " is itself withdrawn (no longer made)")));
+        assertThat(bench.part().vetting()).isEqualTo(Vetting.PROPOSED);
     }
 
     @Test

@@ -26,6 +26,7 @@ import org.stillrail.bank.Bank;
 import org.stillrail.bank.BankState;
 import org.stillrail.bank.Banks;
 import org.stillrail.library.Library;
+import org.stillrail.library.Part;
 import org.stillrail.library.Vetting;
 import org.stillrail.review.ReviewRecord;
 import org.stillrail.review.ReviewRecords;
@@ -50,6 +51,9 @@ class ProjectFileTest {
     @Autowired
     private JdbcClient jdbc;
 
+    @Autowired
+    private Library library;
+
     private TeamBench bench;
 
     private Bank approved() throws Exception {
@@ -62,6 +66,17 @@ class ProjectFileTest {
         mvc.perform(post(base + "/approve").param("sha256", sha256).param("password", TestPeople.PASSWORD).with(people.as(Role.REVIEWER)).with(csrf()))
                 .andExpect(status().is3xxRedirection());
         return bank;
+    }
+
+    /** No bank of the project uses what replaces its part. */
+    private Part replacePart() {
+        CurrentPerson librarian = people.with(Role.LIBRARIAN);
+        Part next = TeamBench.as(librarian, () -> library.propose(TeamBench.polymer("NEXT-" + bench.unique(), 0.006), librarian));
+        TeamBench.as(librarian, () -> {
+            library.changeVetting(bench.part().id(), bench.part().version(), Vetting.WITHDRAWN, "no longer made", next, librarian);
+            return null;
+        });
+        return next;
     }
 
     private String export() throws Exception {
@@ -77,6 +92,7 @@ class ProjectFileTest {
     @Test
     void anotherInstallationReadsTheProjectWithItsSignatureAndGivesOutTheSame() throws Exception {
         Bank bank = approved();
+        Part next = replacePart();
         String file = export();
         try (ConfigurableApplicationContext other = new SpringApplicationBuilder(StillrailApplication.class).run(
                 "--spring.datasource.url=" + TestDatabase.emptyPostgresUrl(), "--server.port=0")) {
@@ -94,7 +110,10 @@ class ProjectFileTest {
             ReviewRecord review = other.getBean(ReviewRecords.class).of(there);
             assertThat(review.signatures()).singleElement().matches(ReviewRecord.Signed::holds);
             assertThat(review.snapshot().differences()).isEmpty();
-            assertThat(other.getBean(Library.class).find(bench.part().id()).orElseThrow().vetting()).isEqualTo(Vetting.PROPOSED);
+            Part part = other.getBean(Library.class).find(bench.part().id()).orElseThrow();
+            assertThat(part.vetting()).isEqualTo(Vetting.PROPOSED);
+            assertThat(part.vettingNote()).isEqualTo("imported; it was withdrawn there; replaced by " + next.partNumber());
+            assertThat(part.replacement().id()).isEqualTo(next.id());
             assertThatThrownBy(() -> TeamBench.as(administrator, () -> files.read(file.getBytes(StandardCharsets.UTF_8), administrator)))
                     .isInstanceOf(ProjectFiles.ConflictException.class).hasMessageContaining("here already");
         }
