@@ -8,7 +8,7 @@ import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Locator;
 import org.junit.jupiter.api.Test;
 
-/** An engineer looks parts up by typing, with the keyboard alone. */
+/** Parts are looked up by typing, with the keyboard alone. */
 @Browsing
 class PickerJourney {
 
@@ -122,5 +122,35 @@ class PickerJourney {
         page.pick(1, "May be fitted instead", "SPARROW-10U-50");
         page.add(1, "May be fitted instead", "SPARROW-10U-25");
         assertThat(alternates).hasValue("SPARROW-10U-50, SPARROW-10U-25");
+    }
+
+    @Test
+    void aLibrarianPicksWhatReplacesAWithdrawnPart(Visitor librarian) {
+        librarian.signInAs("librarian");
+        SweepJourney.propose("DUNLIN-100U-10", librarian);
+        assertThat(librarian.field("Replaced by")).isHidden();
+        librarian.choose("State", "withdrawn");
+        Locator replacement = librarian.field("Replaced by");
+        Locator offered = librarian.page().locator(".matches:not([hidden]) [role=option]");
+        replacement.pressSequentially("dunlin");
+        assertThat(offered).hasCount(1);
+        replacement.press("Enter");
+        assertThat(replacement).hasValue("DUNLIN-100U-10");
+        assertThat(new AxeBuilder(librarian.page()).withTags(AccessibilityJourney.RULES).analyze().getViolations()).extracting(Rule::getId).isEmpty();
+        librarian.press("Set the state");
+        librarian.sees("DUNLIN-100U-10 cannot replace itself");
+        assertThat(replacement).hasValue("DUNLIN-100U-10");
+
+        replacement.fill("");
+        replacement.press("Tab");
+        assertThat(replacement).hasValue("");
+        replacement.pressSequentially("HERON-470U");
+        assertThat(offered).hasCount(1);
+        offered.first().click();
+        librarian.press("Set the state");
+        librarian.sees("The part is now withdrawn.");
+        librarian.sees("; replaced by");
+        librarian.follow("HERON-470U-25");
+        librarian.seesHeading("HERON-470U-25");
     }
 }

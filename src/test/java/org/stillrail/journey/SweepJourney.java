@@ -120,7 +120,7 @@ class SweepJourney {
         assertThat(sweepsNamed("long.csv")).isZero();
     }
 
-    private static void propose(String partNumber, Visitor librarian) {
+    static void propose(String partNumber, Visitor librarian) {
         librarian.open("/library");
         librarian.follow("Propose a part");
         librarian.fill("Capacitance (F)", "100 parsecs");
