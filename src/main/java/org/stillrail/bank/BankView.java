@@ -19,6 +19,7 @@ import org.stillrail.web.Quantity;
 /**
  * What a bank page says, in words and in the JSON of its pictures. A picture that the rail asks nothing for is null.
  *
+ * @param conduction  what the figures hold for; null where the ripple is not modelled
  * @param rippleTable null with the pictures only, and where the ripple is not modelled
  * @param compensator null where no loop is closed
  * @param stress      null with the pictures only
@@ -32,6 +33,7 @@ record BankView(
         String claim,
         List<String> reasons,
         EvidenceLine evidence,
+        String conduction,
         List<VerdictLine> verdicts,
         List<RemedyLine> remedies,
         RippleTable rippleTable,
@@ -75,7 +77,7 @@ record BankView(
                 asked ? claim.sentence() : words.whatItDoes(),
                 words.reasons(),
                 new EvidenceLine(weakest.sentence(), weakest.branch()),
-                VerdictLine.of(evaluation), RemedyLine.of(evaluation), RippleTable.of(evaluation), StressView.of(evaluation),
+                evaluation.conduction(), VerdictLine.of(evaluation), RemedyLine.of(evaluation), RippleTable.of(evaluation), StressView.of(evaluation),
                 readings(evaluation), DynamicLine.of(evaluation), CompensatorView.of(evaluation), effects(evaluation), branches(evaluation), evaluation.warnings(),
                 evaluation.corners().stream().map(Corner::name).toList(), evaluation.shown().name(), Pictures.of(evaluation, neighbour));
     }

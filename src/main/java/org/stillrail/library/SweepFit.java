@@ -47,6 +47,13 @@ record SweepFit(Curve curve, RationalFit fit, String problem, List<Finding> find
         return curve.size() < 2 ? null : TableModel.of(curve.grid().toArray(), curve.reals(), curve.imaginaries());
     }
 
+    /** A fit close in |Z| can still miss the ESR of a good capacitor. */
+    private String pointErrors() {
+        return "At the points fitted it is off by " + Quantity.format(fit.worstRelativeErrorPercent(), "%", 2) + " of |Z| at most, and its resistance by "
+                + Quantity.format(fit.worstResistanceErrorPercent(), "%", 2) + " of Re Z at most, which is the error of the ESR read there; the points' own noise is "
+                + Quantity.format(fit.noisePercent(), "%", 2) + " of |Z|.";
+    }
+
     /** A long sweep is fitted thinned: a peak of a few points may lie between those that were fitted. */
     private String largestError() {
         double[] r = new double[curve.size()];
@@ -72,6 +79,7 @@ record SweepFit(Curve curve, RationalFit fit, String problem, List<Finding> find
         words.add("Order " + fit.order() + ". " + fit.stopReason().sentence());
         words.add(fit.passive() ? "Passive: its resistance is nowhere negative, at any frequency." : "Not passive, or not proven to be.");
         words.addAll(fit.remarks());
+        words.add(pointErrors());
         words.add(largestError());
         return words;
     }

@@ -124,6 +124,7 @@ record SpreadView(
                 "Capacitances stray round the datasheet's nominal value at the bias, temperature and age chosen. ESL and mounting stay as they are, and "
                         + "so does the band that a class code leaves over temperature.",
                 "Inductor and parts stray independently of each other.",
+                "The ripple is that of continuous conduction; the bank's page names the load below which it ends.",
                 "ESR and |Z| are read at " + Quantity.format(spread.frequencies().crossoverHz(), "Hz") + ", the crossover with nothing astray"
                         + (spread.frequencies().crossoverGiven() ? "" : " (none is known: a tenth of the switching frequency)") + ", and at "
                         + Quantity.format(spread.frequencies().switchingHz(), "Hz") + ".",

@@ -8,15 +8,16 @@ import org.stillrail.electrical.ripple.ConverterCurrent;
 /**
  * Whether the inductor's current lasts over the whole period at every load that the rail states: all figures are for continuous
  * conduction, which ends where the mean of the inductor's current is half its ripple.
+ *
+ * @param lightestA the least load that the rail states
+ * @param aboveA    the load from which conduction is continuous at every corner
+ * @param worst     the corner that asks for so much
+ * @param corners   how many were looked at
  */
-final class Continuity {
+record Continuity(double lightestA, double aboveA, Corner worst, int corners) {
 
-    private Continuity() {
-    }
-
-    /** A warning where the lightest load is too light at some corner; empty for a flyback of unknown turns. */
-    static Optional<String> warning(RailFigures rail, List<Corner> corners) {
-        double load = lightestA(rail);
+    /** Empty for a flyback of unknown turns. */
+    static Optional<Continuity> of(RailFigures rail, List<Corner> corners) {
         Corner worst = null;
         double above = 0;
         for (Corner corner : corners) {
@@ -26,9 +27,25 @@ final class Continuity {
                 worst = corner;
             }
         }
-        return worst == null || load >= above ? Optional.empty() : Optional.of("The load of " + Words.quantity(load, "A") + " is under the "
-                + Words.quantity(above, "A") + Corner.at(worst.name()) + ", where half the inductor's ripple is its mean: the figures are for continuous "
+        return worst == null ? Optional.empty() : Optional.of(new Continuity(lightestA(rail), above, worst, corners.size()));
+    }
+
+    /** What all figures hold for. */
+    String sentence() {
+        return "All figures are for continuous conduction, which ends below a load of " + Words.quantity(aboveA, "A") + Corner.at(worst.name())
+                + (corners > 1 ? ", the worst of " + corners + " corners" : "")
+                + (kept() ? "." : "; the rail's lightest load of " + Words.quantity(lightestA, "A") + " is under that.");
+    }
+
+    /** Empty where the lightest load is enough. */
+    Optional<String> warning() {
+        return kept() ? Optional.empty() : Optional.of("The load of " + Words.quantity(lightestA, "A") + " is under the "
+                + Words.quantity(aboveA, "A") + Corner.at(worst.name()) + ", where half the inductor's ripple is its mean: the figures are for continuous "
                 + "conduction and do not hold there unless the rectifier is a switch.");
+    }
+
+    private boolean kept() {
+        return lightestA >= aboveA;
     }
 
     /** Of the nominal load and both ends of the load step. */

@@ -3,6 +3,7 @@ package org.stillrail.electrical.evaluation;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.BankCurves;
@@ -49,6 +50,7 @@ import org.stillrail.electrical.ripple.Ripple;
  * @param brackets     what the bank has to do where
  * @param effects      what one part more, one fewer and none does
  * @param idle         branches that do next to nothing where it matters
+ * @param conduction   that the figures are for continuous conduction, and down to which load it lasts; null for a flyback of unknown turns
  */
 public record Evaluation(
         EvaluationInput input,
@@ -80,6 +82,7 @@ public record Evaluation(
         List<Bracket> brackets,
         List<BranchEffect> effects,
         List<IdleBranch> idle,
+        String conduction,
         List<String> warnings) {
 
     private static final double LOWEST_HZ = 100;
@@ -145,10 +148,11 @@ public record Evaluation(
         Ripple ripple = current == null ? null : Ripple.of(bank, current, Ripple.DEFAULT_SAMPLES);
         Ripple rippleAtConverter = current == null || bank.distance() == null ? null
                 : Ripple.atConverter(bank, current, Ripple.DEFAULT_SAMPLES);
+        Optional<Continuity> continuity = Continuity.of(rail, corners);
         Dynamics dynamics = Dynamics.of(input, figures, judged.compensation(), frequencies, grid, judged.fits().proper());
         if (ripple != null) {
             warnings.addAll(ripple.warnings());
-            warnings.addAll(currentWarnings(rail, corners));
+            warnings.addAll(currentWarnings(rail, continuity));
         }
         if (!frequencies.crossoverGiven()) {
             warnings.add("No crossover is stated; a tenth of the switching frequency stands in for it.");
@@ -173,7 +177,8 @@ public record Evaluation(
                 Evidence.of(input, looked.get(0).corners().contains(shown) ? bank : corners.get(0).bank(), frequencies, verdicts), remedies,
                 Bracket.of(frequencies, grid.startHz()),
                 picturesOnly ? List.of() : effects(bank, frequencies, current),
-                idle(fromConverter == null ? List.of(curves) : List.of(curves, fromConverter), frequencies), List.copyOf(warnings));
+                idle(fromConverter == null ? List.of(curves) : List.of(curves, fromConverter), frequencies),
+                continuity.map(Continuity::sentence).orElse(null), List.copyOf(warnings));
     }
 
     /** The verdict on one requirement. */
@@ -186,9 +191,9 @@ public record Evaluation(
         return evidence.get(0);
     }
 
-    private static List<String> currentWarnings(RailFigures rail, List<Corner> corners) {
+    private static List<String> currentWarnings(RailFigures rail, Optional<Continuity> continuity) {
         List<String> warnings = new ArrayList<>();
-        Continuity.warning(rail, corners).ifPresent(warnings::add);
+        continuity.flatMap(Continuity::warning).ifPresent(warnings::add);
         if (rail.converter().topology() != Topology.BUCK) {
             Double statedS = rail.converter().edgeS();
             warnings.add("The edges of the rectifier's current are " + (statedS == null ? "taken as " : "stated as ")

@@ -69,6 +69,7 @@ class SpreadPagesTest {
                 .andExpect(content().string(containsString("even between the bounds")))
                 .andExpect(content().string(containsString("No smallest ESR is stated for &#39;bulk&#39;")))
                 .andExpect(content().string(containsString("settings of today")))
+                .andExpect(content().string(containsString("The ripple is that of continuous conduction")))
                 .andExpect(content().string(containsString("at most 10\u00a0mV")))
                 .andExpect(content().string(containsString("id=\"ripple-data\"")));
     }

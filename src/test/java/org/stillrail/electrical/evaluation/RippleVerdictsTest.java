@@ -139,7 +139,10 @@ class RippleVerdictsTest {
     @CsvSource({"1.16, true", "1.18, false"})
     void aLoadUnderHalfTheInductorsRippleIsWarnedAboutAtItsWorstCorner(double fromA, boolean warned) {
         RailFigures rail = Rails.with(Rails.everything(), new LoadStep(fromA, 5, 10e6, 0.1, Rails.CITATION));
-        List<String> warnings = Evaluation.evaluate(Rails.input(rail, Rails.polymer(2), Rails.ceramic(4))).warnings();
+        Evaluation evaluation = Evaluation.evaluate(Rails.input(rail, Rails.polymer(2), Rails.ceramic(4)));
+        List<String> warnings = evaluation.warnings();
+        assertThat(evaluation.conduction()).startsWith("All figures are for continuous conduction, which ends below a load of 1.17 A with highest input (15 V), the worst of ")
+                .endsWith(warned ? "; the rail's lightest load of 1.16 A is under that." : " corners.");
         assertThat(warnings.stream().filter(warning -> warning.contains("continuous conduction")).toList()).hasSize(warned ? 1 : 0)
                 .allMatch(warning -> warning.startsWith("The load of 1.16 A is under the 1.17 A with highest input (15 V)"));
     }
