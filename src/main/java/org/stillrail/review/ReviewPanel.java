@@ -62,7 +62,8 @@ class ReviewPanel implements BankPanel {
         Optional<Snapshot> snapshot = snapshots.ofRevision(revisionId);
         Optional<Refusal> submit = rules.refusal(ReviewStep.SUBMITTED, bank, person);
         return new ReviewView(bank, timeline.of(bank), rows.concessions(revisionId), snapshot.map(Snapshot::id).orElse(null),
-                snapshot.map(Snapshot::sha256).orElse(null), submit.isEmpty() ? submission(bank, evaluation) : null, mayComment(person),
+                snapshot.map(Snapshot::sha256).orElse(null), snapshot.map(snapshots::signed).orElse(List.of()),
+                submit.isEmpty() ? submission(bank, evaluation) : null, mayComment(person),
                 offer(ReviewStep.APPROVED, bank, person), offer(ReviewStep.RETURNED, bank, person), offer(ReviewStep.RECALLED, bank, person),
                 submit.filter(Refusal::worthSaying).map(Refusal::sentence).orElse(null), Signature.MEANING, subjects(bank), form);
     }

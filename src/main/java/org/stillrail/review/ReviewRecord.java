@@ -27,8 +27,13 @@ public record ReviewRecord(Frozen snapshot, List<Signed> signatures, List<Accept
             UUID id, String sha256, OffsetDateTime madeAt, boolean intact, EvaluationInput input, List<String> differences, String refused) {
     }
 
-    /** @param holds whether the signature is as it was given, and for these bytes */
-    public record Signed(String name, OffsetDateTime at, String meaning, boolean holds) {
+    /**
+     * A signature as it is shown wherever the record is.
+     *
+     * @param snapshotSha256 of the bytes that it was given for
+     * @param holds          whether the signature is as it was given, and for the bytes that are stored
+     */
+    public record Signed(String name, OffsetDateTime at, String meaning, String snapshotSha256, boolean holds) {
     }
 
     public record Accepted(String requirement, String reason, String owner, LocalDate endsOn) {

@@ -24,20 +24,13 @@ public class ReviewRecords {
 
     public ReviewRecord of(Bank bank) {
         Optional<Snapshot> snapshot = snapshots.ofRevision(bank.revision().id());
-        List<ReviewRecord.Signed> signatures = snapshot.map(this::signatures).orElse(List.of());
+        List<ReviewRecord.Signed> signatures = snapshot.map(snapshots::signed).orElse(List.of());
         return new ReviewRecord(
                 snapshot.map(ReviewRecords::frozen).orElse(null),
                 signatures,
                 rows.concessions(bank.revision().id()).stream().map(concession -> new ReviewRecord.Accepted(
                         concession.requirement().label(), concession.reason(), concession.owner(), concession.endsOn())).toList(),
                 timeline.of(bank).stream().map(entry -> new ReviewRecord.Event(entry.at(), entry.sentence(), entry.remark())).toList());
-    }
-
-    private List<ReviewRecord.Signed> signatures(Snapshot snapshot) {
-        return snapshots.signatures(snapshot.id()).stream()
-                .map(signature -> new ReviewRecord.Signed(signature.signer(), signature.at(), signature.meaning(),
-                        snapshot.intact() && signature.intact() && signature.isFor(snapshot)))
-                .toList();
     }
 
     private static ReviewRecord.Frozen frozen(Snapshot snapshot) {

@@ -14,6 +14,7 @@ import org.stillrail.web.Form;
  * @param concessions of this revision
  * @param snapshotId  null before submission
  * @param sha256      of the snapshot, which the form for signing carries along
+ * @param signatures  under this revision
  * @param submission  null where the person cannot submit this revision
  * @param form        what was typed, or empty
  */
@@ -23,6 +24,7 @@ record ReviewView(
         List<Concession> concessions,
         UUID snapshotId,
         String sha256,
+        List<ReviewRecord.Signed> signatures,
         Submission submission,
         boolean mayComment,
         Offer approve,

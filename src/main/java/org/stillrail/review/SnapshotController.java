@@ -62,9 +62,7 @@ class SnapshotController {
         }
         boolean intact = snapshot.intact();
         model.addAttribute("view", new SnapshotView(snapshot, banks.requireRevision(snapshot.revisionId()), intact, document, unreadable,
-                snapshots.signatures(snapshot.id()).stream()
-                        .map(signature -> new SnapshotView.Signed(signature, intact && signature.intact() && signature.isFor(snapshot)))
-                        .toList(),
+                snapshots.signed(snapshot),
                 recompute && document != null ? Recomputation.of(document) : null));
         return "review/snapshot";
     }

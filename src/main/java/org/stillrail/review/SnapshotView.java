@@ -13,14 +13,10 @@ import org.stillrail.bank.Bank;
  * @param recomputation null unless asked for
  */
 record SnapshotView(
-        Snapshot snapshot, Bank bank, boolean intact, SnapshotDocument document, String unreadable, List<Signed> signatures,
+        Snapshot snapshot, Bank bank, boolean intact, SnapshotDocument document, String unreadable, List<ReviewRecord.Signed> signatures,
         Recomputation recomputation) {
 
     public List<FigureLine> figures() {
         return FigureLine.of(document.result());
-    }
-
-    /** @param holds whether the signature is as it was given, and for these bytes */
-    record Signed(Signature signature, boolean holds) {
     }
 }

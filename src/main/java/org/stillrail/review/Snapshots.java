@@ -62,6 +62,25 @@ class Snapshots {
                 .list();
     }
 
+    /** Under all revisions of a bank. */
+    List<Signature> signaturesOfBank(UUID bankId) {
+        return jdbc.sql("""
+                        select s.* from review_signature s join review_snapshot p on p.id = s.snapshot_id
+                        join bank_revision r on r.id = p.revision_id where r.subject_id = :bankId order by s.signed_at""")
+                .param("bankId", bankId)
+                .query(Snapshots::signature)
+                .list();
+    }
+
+    /** The signatures under a snapshot and whether they hold, oldest first. */
+    List<ReviewRecord.Signed> signed(Snapshot snapshot) {
+        boolean intact = snapshot.intact();
+        return signatures(snapshot.id()).stream()
+                .map(signature -> new ReviewRecord.Signed(signature.signer(), signature.at(), signature.meaning(), signature.snapshotSha256(),
+                        intact && signature.intact() && signature.isFor(snapshot)))
+                .toList();
+    }
+
     private static Snapshot snapshot(ResultSet row, int index) throws SQLException {
         return new Snapshot(row.getObject("id", UUID.class), row.getObject("revision_id", UUID.class),
                 new Snapshot.StoredBytes(row.getBytes("content")), row.getString("sha256"), row.getInt("method_version"),

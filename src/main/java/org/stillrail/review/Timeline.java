@@ -17,19 +17,22 @@ class Timeline {
 
     private final Banks banks;
     private final ReviewRows rows;
+    private final Snapshots snapshots;
 
-    Timeline(Banks banks, ReviewRows rows) {
+    Timeline(Banks banks, ReviewRows rows, Snapshots snapshots) {
         this.banks = banks;
         this.rows = rows;
+        this.snapshots = snapshots;
     }
 
     /** Of all revisions, oldest first. */
     List<TimelineEntry> of(Bank bank) {
         Map<UUID, Integer> numbers = banks.history(bank.id()).stream().collect(Collectors.toMap(Revision::id, Revision::number));
+        List<Signature> signatures = snapshots.signaturesOfBank(bank.id());
         List<TimelineEntry> entries = new ArrayList<>();
         for (StepTaken step : rows.stepsOfBank(bank.id())) {
             int revision = numbers.get(step.revisionId());
-            entries.add(new TimelineEntry(step.at(), revision, sentence(step, revision), step.remark()));
+            entries.add(new TimelineEntry(step.at(), revision, sentence(step, revision, signatures), step.remark()));
         }
         for (Comment comment : rows.commentsOfBank(bank.id())) {
             int revision = numbers.get(comment.revisionId());
@@ -40,15 +43,21 @@ class Timeline {
         return entries;
     }
 
-    private static String sentence(StepTaken step, int revision) {
+    private static String sentence(StepTaken step, int revision, List<Signature> signatures) {
         String what = "revision " + revision;
         return switch (step.step()) {
             case SUBMITTED -> step.person() + " submitted " + what + " for review.";
             case RETURNED -> step.person() + " returned " + what + ".";
-            case SIGNED -> step.person() + " signed " + what + "; it waits for the second signature.";
-            case APPROVED -> step.person() + " approved and signed " + what + ".";
+            case SIGNED -> step.person() + " signed " + what + meaning(step, signatures) + "; it waits for the second signature.";
+            case APPROVED -> step.person() + " approved and signed " + what + meaning(step, signatures) + ".";
             case SUPERSEDED -> "With that, " + what + " is superseded.";
             case RECALLED -> step.person() + " recalled " + what + ".";
         };
+    }
+
+    /** A signature is given at the same instant as its step. */
+    private static String meaning(StepTaken step, List<Signature> signatures) {
+        return signatures.stream().filter(signature -> signature.signerId().equals(step.personId()) && signature.at().isEqual(step.at()))
+                .findFirst().map(signature -> ", meaning '" + signature.meaning() + "'").orElse("");
     }
 }

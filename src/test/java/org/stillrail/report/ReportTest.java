@@ -8,6 +8,8 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.UUID;
 import org.apache.pdfbox.Loader;
@@ -19,6 +21,7 @@ import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.Role;
@@ -29,6 +32,8 @@ import org.stillrail.bank.BranchDocument;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.review.ReviewRecord;
+import org.stillrail.review.ReviewRecords;
 import org.stillrail.support.AppTest;
 import org.stillrail.support.SettingsBench;
 import org.stillrail.support.TeamBench;
@@ -52,6 +57,12 @@ class ReportTest {
 
     @Autowired
     private Banks banks;
+
+    @Autowired
+    private ReviewRecords reviews;
+
+    @Autowired
+    private JdbcClient jdbc;
 
     private byte[] take(Bank bank, String what) throws Exception {
         return mvc.perform(get("/banks/" + bank.id() + "/revisions/" + bank.revision().number() + "/" + what).with(people.as(Role.VIEWER)))
@@ -79,6 +90,31 @@ class ReportTest {
                 }
             }
         }
+    }
+
+    @Test
+    void theReportShowsEachSignatureWithNameTimeMeaningAndWhatItIsBoundTo() throws Exception {
+        CurrentPerson reviewer = people.another(Role.REVIEWER);
+        Bank bank = new TeamBench(context, people.with(Role.ENGINEER)).addBank(4);
+        String revision = "/banks/" + bank.id() + "/revisions/1";
+        mvc.perform(post(revision + "/submit").with(people.as(Role.ENGINEER)).with(csrf())).andExpect(status().is3xxRedirection());
+        String sha256 = reviews.of(bank).snapshot().sha256();
+        mvc.perform(post(revision + "/approve").param("sha256", sha256).param("password", TestPeople.PASSWORD).with(people.as(reviewer)).with(csrf()))
+                .andExpect(status().is3xxRedirection());
+        ReviewRecord.Signed signature = reviews.of(banks.require(bank.id())).signatures().get(0);
+        String time = signature.at().withOffsetSameInstant(ZoneOffset.UTC).format(DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss"));
+        try (PDDocument pdf = Loader.loadPDF(take(bank, "report.pdf"))) {
+            String text = text(pdf).replaceAll("\\s+", "");
+            String block = text.substring(text.indexOf("Signatures"), text.indexOf("RequirementOutcome"));
+            assertThat(block).contains("Time(UTC)", reviewer.displayName().replace(" ", ""), time.replace(" ", ""),
+                    "Ihavereviewedthisbankagainstitsrailandapproveitforuse.", sha256, "yes").doesNotContain("Nobody", "NO");
+        }
+        jdbc.sql("update review_signature set meaning = 'Looked at' where snapshot_id = :id").param("id", reviews.of(bank).snapshot().id()).update();
+        try (PDDocument pdf = Loader.loadPDF(take(bank, "report.pdf"))) {
+            assertThat(text(pdf)).contains("A signature does not hold for the stored snapshot.", "Looked at", "NO");
+        }
+        jdbc.sql("update review_signature set meaning = :meaning where snapshot_id = :id").param("id", reviews.of(bank).snapshot().id())
+                .param("meaning", signature.meaning()).update();
     }
 
     @Test

@@ -85,7 +85,14 @@ class TwoSignaturesTest {
         sign(bank, people.another(Role.REVIEWER)).andExpect(status().is3xxRedirection());
         assertThat(banks.require(bank.id()).state()).isEqualTo(BankState.APPROVED);
         assertThat(snapshots.signatures(snapshots.ofRevision(bank.revision().id()).orElseThrow().id())).hasSize(2);
-        mvc.perform(get("/banks/" + bank.id()).with(people.as(first))).andExpect(content().string(containsString("it waits for the second signature")));
+        String page = mvc.perform(get("/banks/" + bank.id()).with(people.as(first))).andReturn().getResponse().getContentAsString();
+        assertThat(page).contains("signed revision 1, meaning &#39;" + Signature.MEANING + "&#39;; it waits for the second signature",
+                "approved and signed revision 1, meaning &#39;" + Signature.MEANING);
+        String block = page.substring(page.indexOf("Signatures under revision 1"));
+        block = block.substring(0, block.indexOf("</div>"));
+        assertThat(block).contains("<strong>" + first.displayName() + "</strong>", " UTC</span>", "<p>" + Signature.MEANING + "</p>",
+                snapshots.ofRevision(bank.revision().id()).orElseThrow().sha256());
+        assertThat(block.split("holds for these bytes", -1)).hasSize(3);
     }
 
     @Test
