@@ -104,7 +104,8 @@ class BankController {
     }
 
     private String stored(Bank bank, CurrentPerson person, Model model) {
-        Form form = BankForm.fill(bank.document(), library).with("version", Long.toString(bank.version()));
+        Form form = BankForm.fill(bank.document(), library).with("version", Long.toString(bank.version()))
+                .with(BankPages.REVISION, bank.revision().id().toString());
         if (bank.railId() != null) {
             form.with("railRevision", bank.document().railRevisionId().toString());
         }

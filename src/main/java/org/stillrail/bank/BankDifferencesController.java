@@ -31,7 +31,7 @@ class BankDifferencesController {
         model.addAttribute("after", after);
         try {
             model.addAttribute("differences", BankDifferences.between(
-                    Evaluation.evaluate(inputs.of(before.document())), Evaluation.evaluate(inputs.of(after.document()))));
+                    Evaluation.evaluate(inputs.ofRecord(before).input()), Evaluation.evaluate(inputs.ofRecord(after).input())));
         } catch (IllegalArgumentException e) {
             model.addAttribute("problem", "One of the two cannot be evaluated: " + e.getMessage() + ".");
         }

@@ -70,7 +70,7 @@ public class BankInputs {
         }
         Part part = library.findRevision(partRevisionId).orElseThrow();
         PartDocument document = part.document();
-        PartModel model = models.of(document);
+        PartModel model = models.of(part);
         Double areaM2 = document.lengthM() == null || document.widthM() == null ? null : document.lengthM() * document.widthM();
         return new BranchInput(branch.label(), branch.count(), document.partNumber(), document.technology(), document.ratedVoltageV(),
                 model.frozen(document), branch.mounting(), branch.shared(), model.source(), model.measured())

@@ -22,6 +22,9 @@ import org.stillrail.web.Form;
 @Component
 class BankPages {
 
+    /** The field that names the stored revision which a page shows. */
+    static final String REVISION = "revision";
+
     private final Library library;
     private final Projects projects;
     private final Banks banks;
@@ -47,12 +50,27 @@ class BankPages {
     private void figures(
             BankDocument document, Form form, Model model, BiFunction<EvaluationInput, String, Evaluation> evaluate) {
         try {
-            Evaluation evaluation = evaluate.apply(inputs.of(document), form.get("corner"));
+            Evaluation evaluation = evaluate.apply(input(document, form, model), form.get("corner"));
             model.addAttribute(BankPanel.EVALUATION, evaluation);
             model.addAttribute("view", BankView.of(evaluation, neighbour(form).orElse(null)));
         } catch (IllegalArgumentException e) {
             form.errors().add("", e.getMessage() + ".");
         }
+    }
+
+    /**
+     * While the page shows a stored revision as it is, that of its record: once submitted, what was frozen then, whatever the library says by
+     * now. With anything changed, the library of today.
+     */
+    private EvaluationInput input(BankDocument document, Form form, Model model) {
+        UUID revisionId = form.isBlank(REVISION) ? null : form.read(REVISION, "Revision", true, UUID::fromString);
+        Optional<Bank> unchanged = Optional.ofNullable(revisionId).map(banks::requireRevision).filter(bank -> bank.document().equals(document));
+        if (unchanged.isEmpty()) {
+            return inputs.of(document);
+        }
+        RecordedInput recorded = inputs.ofRecord(unchanged.get());
+        model.addAttribute("frozen", recorded.frozen());
+        return recorded.input();
     }
 
     /** The branch cards with the parts that stand in them, by id. */
@@ -119,7 +137,7 @@ class BankPages {
         }
         UUID revisionId = form.read("neighbour", "Neighbour", true, UUID::fromString);
         return revisionId == null ? Optional.empty()
-                : Optional.of(Evaluation.evaluate(inputs.of(banks.requireRevision(revisionId).document())));
+                : Optional.of(Evaluation.evaluate(inputs.ofRecord(banks.requireRevision(revisionId)).input()));
     }
 
     /** The revision of the rail that a form was opened for, or null for a scratch bank. */

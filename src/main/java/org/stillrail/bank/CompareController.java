@@ -44,7 +44,7 @@ class CompareController {
         List<Comparison.Entry> entries = new ArrayList<>();
         for (Bank each : chosen) {
             try {
-                entries.add(new Comparison.Entry(each, where(each), Evaluation.evaluate(inputs.of(each.document()))));
+                entries.add(new Comparison.Entry(each, where(each), Evaluation.evaluate(inputs.ofRecord(each).input())));
             } catch (IllegalArgumentException e) {
                 model.addAttribute("problem", "Bank " + each.name() + ", revision " + each.revision().number() + ", cannot be evaluated: " + e.getMessage() + ".");
                 return "bank/compare";

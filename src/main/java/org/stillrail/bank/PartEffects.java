@@ -43,13 +43,14 @@ class PartEffects {
     }
 
     Effect of(BankEvidence.Use use, Part newest) {
-        BankDocument document = banks.requireRevision(use.revisionId()).document();
+        Bank bank = banks.requireRevision(use.revisionId());
+        BankDocument document = bank.document();
         boolean withdrawn = newest.vetting() == Vetting.WITHDRAWN;
         BranchDocument.Alternate replacement = withdrawn
                 ? library.replacementOf(newest).map(part -> new BranchDocument.Alternate(part.id(), part.revision().id())).orElse(null) : null;
         List<String> places = places(document, newest.id(), withdrawn, replacement);
         try {
-            Evaluation before = Evaluation.evaluate(inputs.of(document));
+            Evaluation before = Evaluation.evaluate(inputs.ofRecord(bank).input());
             BankDocument left = withdrawn ? document.without(newest.id(), replacement) : document;
             Evaluation after = Evaluation.evaluate(inputs.of(left.withPartRevision(newest.id(), newest.revision().id())));
             return new Effect(use, places, before.claim().sentence(), after.claim().sentence(), VerdictTurn.between(before, after), null);

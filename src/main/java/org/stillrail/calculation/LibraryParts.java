@@ -26,7 +26,7 @@ class LibraryParts implements PartSource {
     @Override
     public Optional<NamedPart> find(String partNumber, OperatingPoint point) {
         return library.find(partNumber).map(part -> {
-            PartModel model = models.of(part.document());
+            PartModel model = models.of(part);
             BentPart bent = model.at(point, PlaceInBand.AS_MODELLED);
             List<String> notes = new ArrayList<>(model.estimates());
             notes.addAll(bent.notes());

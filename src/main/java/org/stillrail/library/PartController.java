@@ -159,7 +159,7 @@ class PartController {
 
     private String page(Part part, Form form, Model model) {
         List<Sweep> sweeps = library.sweepsOf(part.id());
-        PartModel partModel = models.of(part.document());
+        PartModel partModel = models.of(part);
         List<PartAtPoint> chosen = PartAtPoint.readAll(form, partModel);
         model.addAttribute("part", part);
         model.addAttribute("chosen", chosen);
@@ -173,6 +173,7 @@ class PartController {
         model.addAttribute("history", library.history(part.id()));
         model.addAttribute("sweeps", sweeps);
         model.addAttribute("model", partModel);
+        model.addAttribute("later", PartModels.later(part, sweeps));
         model.addAttribute("charts", charts.of(part.document(), sweeps, chosen));
         model.addAttribute("samples", Samples.of(sweeps, PartModels.testFrequencyHz(part.document())));
         model.addAttribute("family", FamilyCharts.of(part.document(), partModel.family()));

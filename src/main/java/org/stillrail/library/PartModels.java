@@ -1,5 +1,6 @@
 package org.stillrail.library;
 
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -39,13 +40,17 @@ public class PartModels {
         this.fits = fits;
     }
 
-    /** The model that a revision of a part has chosen. */
-    public PartModel of(PartDocument part) {
+    /** The model that a revision of a part has chosen, from the sweeps there were then: a later one changes no revision. */
+    public PartModel of(Part part) {
+        return of(part.document(), part.revision().madeAt());
+    }
+
+    private PartModel of(PartDocument part, OffsetDateTime until) {
         ModelChoice choice = part.model();
         return switch (choice.kind()) {
             case DATASHEET -> ofDatasheet(part);
-            case SWEEP -> ofSweep(part, sweeps.find(choice.sweepId()).orElseThrow());
-            case FIT -> ofFit(part, sweeps.find(choice.sweepId()).orElseThrow());
+            case SWEEP -> ofSweep(part, sweeps.find(choice.sweepId()).orElseThrow(), until);
+            case FIT -> ofFit(part, sweeps.find(choice.sweepId()).orElseThrow(), until);
             case AVERAGE -> ofAverage(part, choice.sweepIds().stream().map(id -> sweeps.find(id).orElseThrow()).toList());
         };
     }
@@ -55,14 +60,14 @@ public class PartModels {
      *
      * @throws IllegalArgumentException where the sweep has no fit
      */
-    private PartModel ofFit(PartDocument part, Sweep chosen) {
+    private PartModel ofFit(PartDocument part, Sweep chosen, OffsetDateTime until) {
         SweepFit fit = fits.of(chosen);
         if (fit.fit() == null) {
             throw new IllegalArgumentException("The sweep " + chosen.fileName() + " has no fit: " + fit.problem());
         }
         int points = 2 + (int) Math.ceil(FIT_POINTS_A_DECADE * Math.log10(chosen.stopHz() / chosen.startHz()));
         Curve curve = SweepCharts.on(fit.fit().model(), FrequencyGrid.logSpaced(chosen.startHz(), chosen.stopHz(), points));
-        PartModel measured = ofSweep(part, chosen);
+        PartModel measured = ofSweep(part, chosen, until);
         List<SweepFamily.Member> members = new ArrayList<>(measured.family().members());
         members.set(0, new SweepFamily.Member(members.get(0).point(), table(curve)));
         return new PartModel(new SweepFamily(members), measured.testFrequencyHz(), measured.nominalCapacitanceF(), measured.characteristics(),
@@ -106,12 +111,12 @@ public class PartModels {
                 throw new IllegalArgumentException("This part has no such sweep");
             }
         }
-        return of(part.document().withModel(choice));
+        return of(part.document().withModel(choice), OffsetDateTime.MAX);
     }
 
     /** A measured curve, with the other sweeps of the same sample to interpolate between. */
-    PartModel ofSweep(PartDocument part, Sweep chosen) {
-        List<Sweep> all = sweeps.ofPart(chosen.partId());
+    private PartModel ofSweep(PartDocument part, Sweep chosen, OffsetDateTime until) {
+        List<Sweep> all = sweeps.ofPart(chosen.partId()).stream().filter(sweep -> !sweep.importedAt().isAfter(until)).toList();
         List<SweepFamily.Member> members = new ArrayList<>();
         members.add(member(chosen));
         if (chosen.provenance().sample() != null) {
@@ -124,6 +129,15 @@ public class PartModels {
         String sample = chosen.provenance().sample() == null ? "" : ", sample " + chosen.provenance().sample();
         return new PartModel(new SweepFamily(members), testFrequencyHz(part), part.capacitanceF(), characteristics(part), true, samples(all),
                 "measured: " + chosen.fileName() + sample, List.of());
+    }
+
+    /** How many sweeps of the model's sample came after the revision, so that only choosing the model anew takes them in. */
+    static long later(Part part, List<Sweep> all) {
+        UUID chosen = part.document().model().sweepId();
+        String sample = chosen == null ? null : all.stream().filter(sweep -> sweep.id().equals(chosen)).findFirst()
+                .map(sweep -> sweep.provenance().sample()).orElse(null);
+        return sample == null ? 0 : all.stream()
+                .filter(sweep -> sample.equals(sweep.provenance().sample()) && sweep.importedAt().isAfter(part.revision().madeAt())).count();
     }
 
     /** How many samples of the part were measured at all: they back the chosen one. */

@@ -52,7 +52,7 @@ class SweepExportController {
     ResponseEntity<byte[]> part(
             @PathVariable UUID partId, @PathVariable String format, @RequestParam MultiValueMap<String, String> parameters) {
         Part part = library.require(partId);
-        PartModel model = models.of(part.document());
+        PartModel model = models.of(part);
         Form form = Form.of(parameters);
         PartAtPoint point = form.isBlank("atBias") ? null : PartAtPoint.read(form, PartAtPoint.PREFIXES.get(0), model);
         if (!form.errors().none()) {

@@ -3,6 +3,7 @@ package org.stillrail.library;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
@@ -11,8 +12,8 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
-import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.time.Clock;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -68,7 +69,7 @@ class PartSamplesTest {
         choose(part, "average", sweeps.get(0).id().toString(), sweeps.get(1).id().toString())
                 .andExpect(redirectedUrl("/library/parts/" + part.id()));
         imports(part, "C", new SeriesRlc(21e-6, 60e-3, 1.2e-9), "0", "25");
-        PartModel model = models.of(library.require(part.id()).document());
+        PartModel model = models.of(library.require(part.id()));
         assertThat(model.model().at(100e3).resistanceOhm()).isCloseTo(5e-3, within(1e-9));
         assertThat(model.samples()).isEqualTo(2);
         assertThat(model.source()).isEqualTo("average of 2 samples: A, B");
@@ -89,12 +90,29 @@ class PartSamplesTest {
                 .andExpect(content().string(containsString("5\u00a0V, 25\u00a0\u00b0C, interpolated")));
     }
 
+    /** A revision says for ever what it said: another sweep of its sample changes no bank that rests on it. */
+    @Test
+    void aSweepThatComesLaterStandsOutsideUntilTheModelIsChosenAgain() throws Exception {
+        Part part = part("SAMPLES-LATER");
+        imports(part, "A", new SeriesRlc(21e-6, 4e-3, 1.2e-9), "0", "25");
+        String model = library.sweepsOf(part.id()).get(0).id().toString();
+        choose(part, model).andExpect(redirectedUrl("/library/parts/" + part.id()));
+        imports(part, "A", new SeriesRlc(15e-6, 4e-3, 1.2e-9), "10", "25");
+        assertThat(models.of(library.require(part.id())).family().members()).hasSize(1);
+        mvc.perform(get("/library/parts/{id}", part.id()).with(people.as(Role.VIEWER)))
+                .andExpect(content().string(containsString("1 sweep of this sample came later")));
+        choose(part, model).andExpect(redirectedUrl("/library/parts/" + part.id()));
+        assertThat(models.of(library.require(part.id())).family().members()).hasSize(2);
+        mvc.perform(get("/library/parts/{id}", part.id()).with(people.as(Role.VIEWER)))
+                .andExpect(content().string(not(containsString("came later"))));
+    }
+
     @Test
     void aFitIsLentInPlaceOfThePoints() throws Exception {
         Part part = part("SAMPLES-FIT");
         imports(part, "A", SweepBench.PIECE, "0", "25");
         choose(part, "fit:" + library.sweepsOf(part.id()).get(0).id()).andExpect(redirectedUrl("/library/parts/" + part.id()));
-        PartModel model = models.of(library.require(part.id()).document());
+        PartModel model = models.of(library.require(part.id()));
         assertThat(model.source()).startsWith("fit of order");
         assertThat(model.model().at(123_456).resistanceOhm()).isCloseTo(4e-3, within(4e-5));
         assertThat(model.model().at(123_456).reactanceOhm()).isCloseTo(SweepBench.PIECE.at(123_456).reactanceOhm(), within(1e-4));

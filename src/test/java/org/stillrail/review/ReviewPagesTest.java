@@ -29,7 +29,9 @@ import org.stillrail.bank.Bank;
 import org.stillrail.bank.BankState;
 import org.stillrail.bank.Banks;
 import org.stillrail.document.Sha256;
+import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.support.AppTest;
+import org.stillrail.support.SettingsBench;
 import org.stillrail.support.TestPeople;
 
 /** A revision's way through review, as the pages and direct calls of them go. */
@@ -89,6 +91,28 @@ class ReviewPagesTest {
             assertThat(signature.intact()).isTrue();
         });
         assertThat(actions(bank)).containsSubsequence("bank submitted", "bank returned", "bank submitted", "bank approved");
+    }
+
+    /** Who signs sees what the snapshot holds, and who comes later what was signed. */
+    @Test
+    void aSubmittedBankShowsWhatWasSubmittedWhateverTheSettingsSayByNow() throws Exception {
+        Bank bank = bench.bank(ReviewBench.ENOUGH);
+        submit(bank, 1, engineer).andExpect(status().is3xxRedirection());
+        double before = shown(page(bank, 1, reviewer)).input().settings().largestSensitivityPeak();
+        SettingsBench settings = new SettingsBench(context, people.with(Role.ADMINISTRATOR));
+        settings.changePeak(before + 1);
+        try {
+            assertThat(shown(page(bank, 1, reviewer).andExpect(content().string(containsString("what was frozen when this revision was submitted"))))
+                    .input().settings().largestSensitivityPeak()).isEqualTo(before);
+            Bank later = bench.revise(bank, ReviewBench.ENOUGH, engineer);
+            assertThat(shown(page(later, 2, reviewer)).input().settings().largestSensitivityPeak()).isEqualTo(before + 1);
+        } finally {
+            settings.putBack();
+        }
+    }
+
+    private static Evaluation shown(ResultActions page) {
+        return (Evaluation) page.andReturn().getModelAndView().getModel().get("evaluation");
     }
 
     @Test
