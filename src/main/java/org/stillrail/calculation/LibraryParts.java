@@ -29,7 +29,7 @@ class LibraryParts implements PartSource {
             PartModel model = models.of(part);
             BentPart bent = model.at(point, PlaceInBand.AS_MODELLED);
             List<String> notes = new ArrayList<>(model.estimates());
-            notes.addAll(bent.notes());
+            bent.notes().forEach(note -> notes.add(note.sentence()));
             return new NamedPart(bent.model(), notes);
         });
     }

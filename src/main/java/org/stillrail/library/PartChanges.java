@@ -96,7 +96,7 @@ record PartChanges(String name, String words, Kind kind) {
         if (stated != null) {
             return new PartChanges(name, words, Kind.STATED);
         }
-        Band usual = used.code().usualAgeingPercent().orElseThrow();
+        Band usual = used.code().usualAgeingPercent();
         return new PartChanges(name, words + "; usual for " + part.dielectricCode()
                 + (usual.least() == usual.most() ? "" : ", " + Quantity.format(usual.least(), "%") + " to " + Quantity.format(usual.most(), "%")), Kind.ESTIMATE);
     }

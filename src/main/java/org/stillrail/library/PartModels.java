@@ -168,7 +168,7 @@ public class PartModels {
     private static Characteristics characteristics(PartDocument part) {
         PartCharacteristics known = part.characteristics();
         CeramicCode code = CeramicCode.find(part.dielectricCode()).orElse(null);
-        Ageing usual = code == null ? null : code.usualAgeingPercent().map(band -> Ageing.ofPercentPerDecade(band.typical())).orElse(null);
+        Ageing usual = code == null ? null : Ageing.ofPercentPerDecade(code.usualAgeingPercent().typical());
         return new Characteristics(known.capacitanceOverBias(), known.capacitanceOverTemperature(), code,
                 known.ageing() == null ? usual : known.ageing(), known.resistance(), known.endOfLife());
     }

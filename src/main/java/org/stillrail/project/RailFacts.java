@@ -89,7 +89,8 @@ public final class RailFacts {
 
     private void converter(ConverterFigures converter) {
         add("Converter", converter.topology().label() + (converter.turnsRatio() == null ? "" : " of " + q(converter.turnsRatio(), "") + " to 1 turns") + ", " + (converter.phases() == 1 ? "one phase" : converter.phases() + " phases") + " of "
-                + q(converter.inductanceH(), "H") + " ±" + q(converter.inductanceTolerancePercent(), "%") + " and "
+                + q(converter.inductanceH(), "H") + " ±" + q(converter.inductanceTolerancePercent(), "%")
+                + (converter.inductanceLeftPercent() == null ? "" : " (" + q(converter.inductanceLeftPercent(), "%") + " left at the peak current)") + " and "
                 + q(converter.resistanceOhm(), "ohm") + ", switching at " + q(converter.switchingHz(), "Hz") + " ±"
                 + q(converter.switchingTolerancePercent(), "%")
                 + (converter.currentLimitA() == null ? "" : ", current limit " + q(converter.currentLimitA(), "A"))

@@ -68,6 +68,10 @@ final class RailForm {
         Topology topology = form.read("topology", "Topology", true, Topology::valueOf);
         Double inductanceH = form.positive("inductance", "Inductance of each phase", "H", true);
         Double inductanceTolerance = form.notNegative("inductanceTolerance", "Inductance tolerance", "%", false);
+        Double inductanceLeft = form.positive("inductanceLeft", "Inductance left at the peak current", "%", false);
+        if (inductanceLeft != null && inductanceLeft > 100) {
+            form.errors().add("inductanceLeft", "Inductance left at the peak current is at most 100 %, not " + Quantity.format(inductanceLeft, "%"));
+        }
         Double resistanceOhm = form.notNegative("resistance", "Resistance of each phase", "ohm", true);
         Integer phases = form.whole("phases", "Phases", 1, MOST_PHASES, true);
         Double switchingHz = form.positive("switching", "Switching frequency", "Hz", true);
@@ -80,7 +84,7 @@ final class RailForm {
             return null;
         }
         return new ConverterFigures(topology, inductanceH, or(inductanceTolerance, 0), resistanceOhm, phases, switchingHz,
-                or(switchingTolerance, 0), control, limitA, turns, edgeS);
+                or(switchingTolerance, 0), control, limitA, turns, edgeS, inductanceLeft);
     }
 
     private static ControlFigures readControl(Form form) {
@@ -334,6 +338,7 @@ final class RailForm {
         form.with("topology", converter.topology().name())
                 .with("inductance", Quantity.entry(converter.inductanceH(), "H"))
                 .with("inductanceTolerance", Quantity.entry(converter.inductanceTolerancePercent(), "%"))
+                .with("inductanceLeft", Quantity.entry(converter.inductanceLeftPercent(), "%"))
                 .with("resistance", Quantity.entry(converter.resistanceOhm(), "ohm"))
                 .with("phases", Integer.toString(converter.phases()))
                 .with("switching", Quantity.entry(converter.switchingHz(), "Hz"))

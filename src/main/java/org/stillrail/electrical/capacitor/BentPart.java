@@ -9,9 +9,9 @@ import java.util.List;
  * @param capacitanceF     its series capacitance at the datasheet's test frequency
  * @param nominalShare     that over the nominal capacitance: what is left
  * @param resistanceFactor ESR over that of the model it came from
- * @param notes            what was done and what could not be, in sentences
+ * @param notes            what was not known
  */
-public record BentPart(ImpedanceModel model, double capacitanceF, double nominalShare, double resistanceFactor, List<String> notes) {
+public record BentPart(ImpedanceModel model, double capacitanceF, double nominalShare, double resistanceFactor, List<BendNote> notes) {
 
     public BentPart {
         notes = List.copyOf(notes);

@@ -81,34 +81,34 @@ public record Characteristics(
         return there / capacitanceShare(own, Band.Bound.TYPICAL);
     }
 
-    private List<String> notes(OperatingPoint own, OperatingPoint wanted, PlaceInBand place) {
-        List<String> notes = new ArrayList<>();
+    private List<BendNote> notes(OperatingPoint own, OperatingPoint wanted, PlaceInBand place) {
+        List<BendNote> notes = new ArrayList<>();
         if (Math.abs(wanted.biasV()) != Math.abs(own.biasV())) {
-            note(notes, overBias, Math.abs(wanted.biasV()), "capacitance over bias", "V");
+            note(notes, BendNote.Kind.BIAS_FLAT, overBias, Math.abs(wanted.biasV()), "capacitance over bias", "V");
         }
         if (wanted.temperatureC() != own.temperatureC()) {
             if (overTemperature == null && code != null) {
-                notes.add("Over temperature only the class code " + code.code() + " is known"
-                        + (code.covers(wanted.temperatureC()) ? "." : ", which promises nothing at " + wanted.temperatureC() + " degC."));
+                notes.add(BendNote.known(BendNote.Kind.CODE_ALONE, "Over temperature only the class code " + code.code() + " is known"
+                        + (code.covers(wanted.temperatureC()) ? "." : ", which promises nothing at " + wanted.temperatureC() + " degC.")));
             } else {
-                note(notes, overTemperature, wanted.temperatureC(), "capacitance over temperature", "degC");
+                note(notes, BendNote.Kind.TEMPERATURE_FLAT, overTemperature, wanted.temperatureC(), "capacitance over temperature", "degC");
             }
-            note(notes, resistance == null ? null : resistance.factor(), wanted.temperatureC(), "ESR over temperature", "degC");
+            note(notes, BendNote.Kind.ESR_FLAT, resistance == null ? null : resistance.factor(), wanted.temperatureC(), "ESR over temperature", "degC");
         }
         if (ageing == null && !Objects.equals(wanted.ageHours(), own.ageHours())) {
-            notes.add("No ageing rate is known; the capacitance is taken as unchanged by age.");
+            notes.add(BendNote.flat(BendNote.Kind.UNAGED, "no ageing rate", "the capacitance is taken as unchanged by age"));
         }
         if (place.endOfLife() && endOfLife == null) {
-            notes.add("No drift to the end of life is known; the part is taken as new.");
+            notes.add(BendNote.flat(BendNote.Kind.UNDRIFTED, "no drift to the end of life", "the part is taken as new"));
         }
         return notes;
     }
 
-    private static void note(List<String> notes, CharacteristicCurve curve, double x, String name, String unit) {
+    private static void note(List<BendNote> notes, BendNote.Kind flat, CharacteristicCurve curve, double x, String name, String unit) {
         if (curve == null) {
-            notes.add("No curve of " + name + " is known; it is taken as flat to " + x + " " + unit + ".");
+            notes.add(BendNote.flat(flat, "no curve of " + name, "it is taken as flat to " + x + " " + unit));
         } else if (!curve.covers(x)) {
-            notes.add("The curve of " + name + " does not reach " + x + " " + unit + "; its last value is held.");
+            notes.add(BendNote.known(BendNote.Kind.HELD, "The curve of " + name + " does not reach " + x + " " + unit + "; its last value is held."));
         }
     }
 }

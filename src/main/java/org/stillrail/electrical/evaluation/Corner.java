@@ -43,7 +43,7 @@ public record Corner(String name, SpreadCorner conditions, List<BranchInput> bra
         if (input.branches().isEmpty()) {
             throw new IllegalArgumentException("A bank needs at least one branch");
         }
-        return Corners.of(RailSpread.of(input.rail(), null), spreads(input)).corners().stream()
+        return Corners.of(RailSpread.of(input.rail()), spreads(input)).stream()
                 .map(corner -> CornerStress.warmed(bent(corner, fitting), fitting)).toList();
     }
 
@@ -54,7 +54,7 @@ public record Corner(String name, SpreadCorner conditions, List<BranchInput> bra
         }
         Fitting named = Fitting.named(input);
         return CornerStress.warmed(
-                bent(Corners.surroundings(RailSpread.of(input.rail(), null), spreads(input), ambient, old, inputVoltage), named), named);
+                bent(Corners.surroundings(RailSpread.of(input.rail()), spreads(input), ambient, old, inputVoltage), named), named);
     }
 
     private static List<BranchSpread> spreads(EvaluationInput input) {

@@ -13,20 +13,28 @@ package org.stillrail.electrical.requirement;
  *                                  primary; null elsewhere, and where nobody knows
  * @param edgeS                     time that the current takes to pass from switch to rectifier and back; null for {@link #USUAL_EDGE_S}.
  *                                  Of no account for a buck, whose inductor stands between
+ * @param inductanceLeftPercent     of the inductance at small currents, what saturation leaves at the peak current, above 0, at most 100; null where
+ *                                  nobody knows
  */
 public record ConverterFigures(
         Topology topology, double inductanceH, double inductanceTolerancePercent, double resistanceOhm, int phases, double switchingHz,
-        double switchingTolerancePercent, ControlFigures control, Double currentLimitA, Double turnsRatio, Double edgeS) {
+        double switchingTolerancePercent, ControlFigures control, Double currentLimitA, Double turnsRatio, Double edgeS,
+        Double inductanceLeftPercent) {
 
     /** What stands in for an edge that a rail does not state. Common practice, no source. */
     public static final double USUAL_EDGE_S = 20e-9;
 
-    /** A converter without turns and with the usual edges. */
+    /** A converter without turns, with the usual edges and no saturation known. */
     public ConverterFigures(
             Topology topology, double inductanceH, double inductanceTolerancePercent, double resistanceOhm, int phases, double switchingHz,
             double switchingTolerancePercent, ControlFigures control, Double currentLimitA) {
         this(topology, inductanceH, inductanceTolerancePercent, resistanceOhm, phases, switchingHz, switchingTolerancePercent, control,
-                currentLimitA, null, null);
+                currentLimitA, null, null, null);
+    }
+
+    /** What saturation leaves, as a share; 1 where nobody knows. */
+    public double saturationShare() {
+        return inductanceLeftPercent == null ? 1 : inductanceLeftPercent / 100;
     }
 
     /** @return the stated edge or the usual one, in s */

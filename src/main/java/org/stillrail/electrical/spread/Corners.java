@@ -11,23 +11,17 @@ import org.stillrail.electrical.capacitor.PlaceInBand;
  * each branch in turn is high while all others are low and the reverse, with little ESR, which moves the resonances between them.
  * At most {@value #COMMON} corners and two for each branch. Corners that come out alike are listed once, so a rail that says little
  * has fewer of them. They are corners, not a proof of the worst case.
- *
- * @param corners          nominal first
- * @param leastEsrKnown    whether a smallest ESR is known of every branch; where not, no verdict on damping is safe
- * @param notes            what the corners leave out, in sentences
  */
-public record Corners(List<SpreadCorner> corners, boolean leastEsrKnown, List<String> notes) {
+public final class Corners {
 
     public static final int MOST_BRANCHES = 16;
     static final int COMMON = 28;
 
-    public Corners {
-        corners = List.copyOf(corners);
-        notes = List.copyOf(notes);
+    private Corners() {
     }
 
     /** @param branches in the bank's order, 1 to {@value #MOST_BRANCHES} */
-    public static Corners of(RailSpread rail, List<BranchSpread> branches) {
+    public static List<SpreadCorner> of(RailSpread rail, List<BranchSpread> branches) {
         if (branches.isEmpty() || branches.size() > MOST_BRANCHES) {
             throw new IllegalArgumentException("branches must be 1 to " + MOST_BRANCHES + ", not " + branches.size());
         }
@@ -38,7 +32,7 @@ public record Corners(List<SpreadCorner> corners, boolean leastEsrKnown, List<St
                 corners.add(corner);
             }
         }
-        return new Corners(corners, branches.stream().allMatch(branch -> branch.leastResistance() != null), notes(rail, branches));
+        return List.copyOf(corners);
     }
 
     /**
@@ -62,7 +56,7 @@ public record Corners(List<SpreadCorner> corners, boolean leastEsrKnown, List<St
     private static List<Conditions> all(RailSpread rail, List<BranchSpread> branches) {
         List<Conditions> all = new ArrayList<>();
         all.add(Conditions.nominal("nominal"));
-        oneAtATime(all);
+        oneAtATime(all, rail);
         warmthAndAge(all);
         together(all, rail);
         if (branches.size() > 1) {
@@ -71,12 +65,12 @@ public record Corners(List<SpreadCorner> corners, boolean leastEsrKnown, List<St
         return all;
     }
 
-    private static void oneAtATime(List<Conditions> all) {
+    private static void oneAtATime(List<Conditions> all, RailSpread rail) {
         all.add(Conditions.nominal("lowest input").input(Axis.LOW));
         all.add(Conditions.nominal("highest input").input(Axis.HIGH));
         all.add(Conditions.nominal("all capacitances low").allCapacitances(Axis.LOW));
         all.add(Conditions.nominal("all capacitances high").allCapacitances(Axis.HIGH));
-        all.add(Conditions.nominal("inductance low and saturated").inductance(Axis.LOW));
+        all.add(Conditions.nominal(rail.saturationShare() < 1 ? "inductance low and saturated" : "inductance low").inductance(Axis.LOW));
         all.add(Conditions.nominal("inductance high").inductance(Axis.HIGH));
         all.add(Conditions.nominal("switching frequency low").switching(Axis.LOW));
         all.add(Conditions.nominal("switching frequency high").switching(Axis.HIGH));
@@ -135,30 +129,5 @@ public record Corners(List<SpreadCorner> corners, boolean leastEsrKnown, List<St
             all.add(hotAndNew(", " + label + " high and the others low").capacitances(i -> i == chosen ? Axis.HIGH : Axis.LOW));
             all.add(hotAndNew(", " + label + " low and the others high").capacitances(i -> i == chosen ? Axis.LOW : Axis.HIGH));
         }
-    }
-
-    private static List<String> notes(RailSpread rail, List<BranchSpread> branches) {
-        List<String> notes = new ArrayList<>();
-        for (BranchSpread branch : branches) {
-            String prefix = "Branch '" + branch.label() + "': ";
-            if (branch.leastDeviation() == null) {
-                notes.add(prefix + "no tolerance is known; its capacitance is taken as modelled.");
-            }
-            if (branch.leastResistance() == null) {
-                notes.add(prefix + "no smallest ESR is known; where ESR is low it is taken as modelled.");
-            }
-            if (branch.mostResistance() == null) {
-                notes.add(prefix + "no largest ESR is known; where ESR is high it is taken as modelled.");
-            }
-        }
-        if (rail.ambientMinimumC() == rail.ambientMaximumC()) {
-            notes.add("Only one ambient temperature is known; hot and cold are the same.");
-        }
-        return notes;
-    }
-
-    /** How a verdict names its reach. */
-    public String reach() {
-        return "worst of " + corners.size() + " corners";
     }
 }

@@ -40,17 +40,15 @@ public record RailSpread(
     /**
      * What a rail says of itself. The inductor of a buck ripples most from the highest input; a rectifier conducts the shorter, and so the
      * more, the lower the input is. Without a window its output voltage is exact, without an ambient it stands at 25 degC.
-     *
-     * @param saturationShare inductance left at peak current; null where nobody knows
      */
-    public static RailSpread of(RailFigures rail, Double saturationShare) {
+    public static RailSpread of(RailFigures rail) {
         InputRange input = rail.input();
         ConverterFigures converter = rail.converter();
         double accuracy = rail.window() == null ? 0 : rail.window().setPointAccuracyV() / Math.abs(rail.nominalVoltageV());
         double warmthC = OperatingPoint.REFERENCE.temperatureC();
         Ambient ambient = rail.ambient() == null ? new Ambient(warmthC, warmthC, warmthC, null) : rail.ambient();
         return new RailSpread(rail.nominalVoltageV(), accuracy, input.minimumV(), input.nominalV(), input.maximumV(),
-                converter.inductanceTolerancePercent() / 100, saturationShare == null ? 1 : saturationShare,
+                converter.inductanceTolerancePercent() / 100, converter.saturationShare(),
                 converter.switchingTolerancePercent() / 100, converter.topology() == Topology.BUCK ? Axis.HIGH : Axis.LOW, ambient.minimumC(), ambient.nominalC(), ambient.maximumC());
     }
 

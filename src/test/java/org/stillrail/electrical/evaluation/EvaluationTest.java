@@ -126,11 +126,15 @@ class EvaluationTest {
     @Test
     void evidenceIsRankedFromTheWeakest() {
         BranchInput maximum = Rails.polymer(2).withEvidence(new BranchEvidence(null, BranchEvidence.EsrMeaning.MAXIMUM, List.of()));
-        BranchInput estimated = Rails.ceramic(4).withEvidence(new BranchEvidence(null, null, List.of("ESL is not given: taken as 0.6 nH.")));
-        Evaluation evaluation = Evaluation.evaluate(Rails.input(Rails.everything(), maximum, estimated));
-        assertThat(evaluation.evidence()).extracting(Evidence::kind).containsExactly(Evidence.Kind.ESTIMATE, Evidence.Kind.DATASHEET_MAXIMUM);
-        assertThat(evaluation.weakestEvidence().branch()).isEqualTo(1);
-        assertThat(evaluation.weakestEvidence().sentence()).contains("ESL is not given");
+        BranchInput estimated = Rails.part("film", 4, Technology.FILM, 10, new SeriesRlc(15e-6, 0.003, 0.7e-9)).withEvidence(new BranchEvidence(null, null, List.of("ESL is not given: taken as 0.6 nH.")));
+        Evaluation evaluation = Evaluation.evaluate(Rails.input(Rails.everything(), maximum, estimated, Rails.ceramic(4)));
+        assertThat(evaluation.evidence()).extracting(Evidence::kind).containsExactly(
+                Evidence.Kind.TAKEN_AS_FLAT, Evidence.Kind.ESTIMATE, Evidence.Kind.DATASHEET_MAXIMUM);
+        assertThat(evaluation.weakestEvidence().branch()).isEqualTo(2);
+        assertThat(evaluation.weakestEvidence().sentence()).contains("no curve of capacitance over bias");
+        assertThat(evaluation.evidence().get(1).sentence()).contains("ESL is not given");
+        assertThat(evaluation.warnings()).anyMatch(warning -> warning.startsWith("Of 'ceramic' no tolerance, no curve of capacitance over bias"))
+                .noneMatch(warning -> warning.contains("'film' no curve of capacitance over bias"));
     }
 
     @Test

@@ -35,26 +35,24 @@ class CornersTest {
                 .toList();
     }
 
-    private static SpreadCorner named(Corners corners, String name) {
-        return corners.corners().stream().filter(corner -> corner.name().equals(name)).findFirst().orElseThrow();
+    private static SpreadCorner named(List<SpreadCorner> corners, String name) {
+        return corners.stream().filter(corner -> corner.name().equals(name)).findFirst().orElseThrow();
     }
 
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 3, 6, 16})
     void listIsBoundedNamedAndTheSameEveryTime(int count) {
-        Corners corners = Corners.of(RAIL, branches(count));
-        assertThat(corners.corners()).hasSizeBetween(24, 64);
-        assertThat(corners.corners().get(0).name()).isEqualTo("nominal");
-        assertThat(corners.corners()).extracting(SpreadCorner::name).doesNotHaveDuplicates();
-        assertThat(corners.corners()).allSatisfy(corner -> assertThat(corner.branches()).hasSize(count));
+        List<SpreadCorner> corners = Corners.of(RAIL, branches(count));
+        assertThat(corners).hasSizeBetween(24, 64);
+        assertThat(corners.get(0).name()).isEqualTo("nominal");
+        assertThat(corners).extracting(SpreadCorner::name).doesNotHaveDuplicates();
+        assertThat(corners).allSatisfy(corner -> assertThat(corner.branches()).hasSize(count));
         assertThat(Corners.of(RAIL, branches(count))).isEqualTo(corners);
-        assertThat(corners.reach()).isEqualTo("worst of " + corners.corners().size() + " corners");
-        assertThat(corners.notes()).isEmpty();
     }
 
     @Test
     void nominalIsAsModelledAtTheRailsVoltage() {
-        SpreadCorner nominal = Corners.of(RAIL, branches(2)).corners().get(0);
+        SpreadCorner nominal = Corners.of(RAIL, branches(2)).get(0);
         assertThat(nominal.inductanceFactor()).isEqualTo(1);
         assertThat(nominal.switchingFactor()).isEqualTo(1);
         assertThat(nominal.inputV()).isEqualTo(12);
@@ -82,7 +80,7 @@ class CornersTest {
 
     @Test
     void oneBranchIsHighWhileTheOthersAreLow() {
-        Corners corners = Corners.of(RAIL, branches(3));
+        List<SpreadCorner> corners = Corners.of(RAIL, branches(3));
         SpreadCorner corner = named(corners, "hot and new, ESR low, 'branch 1' high and the others low");
         assertThat(corner.branches()).extracting(branch -> branch.place().deviation()).containsExactly(-0.2, 0.1, -0.2);
         assertThat(corner.branches()).allSatisfy(branch -> assertThat(branch.place().resistanceFactor()).isEqualTo(0.5));
@@ -93,23 +91,21 @@ class CornersTest {
     /** Of two branches 'first high, second low' and 'second low, first high' are one corner. */
     @Test
     void cornersThatComeOutAlikeAreListedOnce() {
-        int alone = Corners.of(RAIL, branches(1)).corners().size();
-        assertThat(Corners.of(RAIL, branches(2)).corners()).hasSize(alone + 2);
-        assertThat(Corners.of(RAIL, branches(3)).corners()).hasSize(alone + 6);
+        int alone = Corners.of(RAIL, branches(1)).size();
+        assertThat(Corners.of(RAIL, branches(2))).hasSize(alone + 2);
+        assertThat(Corners.of(RAIL, branches(3))).hasSize(alone + 6);
         RailSpread still = new RailSpread(3.3, 0, 12, 12, 12, 0, 1, 0, Axis.HIGH, 25, 25, 25);
         BranchSpread unknown = new BranchSpread("bulk", null, null, null, null, null);
-        Corners few = Corners.of(still, List.of(unknown));
-        assertThat(few.corners().size()).isLessThan(10);
-        assertThat(few.leastEsrKnown()).isFalse();
-        assertThat(few.notes()).hasSize(4);
+        List<SpreadCorner> few = Corners.of(still, List.of(unknown));
+        assertThat(few.size()).isLessThan(10);
     }
 
+    /** Tolerance and saturation multiply: 0.8 x 0.7. */
     @Test
-    void smallestEsrIsKnownOnlyIfKnownOfAll() {
-        BranchSpread known = new BranchSpread("a", -0.1, 0.1, 0.5, 2.0, null);
-        BranchSpread unknown = new BranchSpread("b", -0.1, 0.1, null, 2.0, null);
-        assertThat(Corners.of(RAIL, List.of(known)).leastEsrKnown()).isTrue();
-        assertThat(Corners.of(RAIL, List.of(known, unknown)).leastEsrKnown()).isFalse();
+    void aSaturatedInductorHasLeastOfItsInductance() {
+        assertThat(named(Corners.of(RAIL, branches(1)), "inductance low and saturated").inductanceFactor()).isCloseTo(0.56, within(1e-15));
+        RailSpread unsaturated = new RailSpread(3.3, 0, 12, 12, 12, 0.2, 1, 0, Axis.HIGH, 25, 25, 25);
+        assertThat(named(Corners.of(unsaturated, branches(1)), "inductance low").inductanceFactor()).isCloseTo(0.8, within(1e-15));
     }
 
     @Test
@@ -124,11 +120,12 @@ class CornersTest {
     @Test
     void railSpeaksForItself() {
         ConverterFigures buck = new ConverterFigures(Topology.BUCK, 4.7e-6, 20, 0.01, 1, 300e3, 10, null, null);
-        RailFigures full = new RailFigures(3.3, 5, new InputRange(10, 12, 14), buck, null, new VoltageWindow(0.1, 0.1, 0.033, 0.01, null),
+        ConverterFigures saturating = new ConverterFigures(Topology.BUCK, 4.7e-6, 20, 0.01, 1, 300e3, 10, null, null, null, null, 70.0);
+        RailFigures full = new RailFigures(3.3, 5, new InputRange(10, 12, 14), saturating, null, new VoltageWindow(0.1, 0.1, 0.033, 0.01, null),
                 null, null, new Ambient(-20, 25, 70, null), null, null);
-        assertThat(RailSpread.of(full, 0.7)).isEqualTo(RAIL);
+        assertThat(RailSpread.of(full)).isEqualTo(RAIL);
         RailFigures bare = new RailFigures(3.3, 5, InputRange.fixed(12), buck, null, null, null, null, null, null, null);
-        assertThat(RailSpread.of(bare, null)).isEqualTo(new RailSpread(3.3, 0, 12, 12, 12, 0.2, 1, 0.1, Axis.HIGH, 25, 25, 25));
+        assertThat(RailSpread.of(bare)).isEqualTo(new RailSpread(3.3, 0, 12, 12, 12, 0.2, 1, 0.1, Axis.HIGH, 25, 25, 25));
     }
 
     /** Hot and new with little ESR, C low: 10 uF less 20 % at a curve's 80 % for 3.3 V; half the ESR. */
