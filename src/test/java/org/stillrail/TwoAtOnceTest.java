@@ -104,10 +104,10 @@ class TwoAtOnceTest {
     void theVettingOfAPart() throws Exception {
         Part part = bench.part();
         CurrentPerson librarian = people.with(Role.LIBRARIAN);
-        Map<String, String> typed = Map.of("version", Long.toString(part.version()), "vetting", "restricted");
-        both("/library/parts/" + part.id() + "/vetting", librarian, people.another(Role.LIBRARIAN), with(typed, "reason", "only below 60 degrees"),
-                with(typed, "reason", "only in the lab"), "changed by somebody else", "only in the lab");
-        assertThat(bench.part().vettingReason()).isEqualTo("only below 60 degrees");
+        Map<String, String> typed = Map.of("version", Long.toString(part.version()), "vetting", "withdrawn");
+        both("/library/parts/" + part.id() + "/vetting", librarian, people.another(Role.LIBRARIAN), with(typed, "reason", "no longer made"),
+                with(typed, "reason", "two failed short"), "changed by somebody else", "two failed short");
+        assertThat(bench.part().vettingReason()).isEqualTo("no longer made");
     }
 
     @Test

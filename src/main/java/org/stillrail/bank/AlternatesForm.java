@@ -1,9 +1,7 @@
 package org.stillrail.bank;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.stillrail.library.Library;
 import org.stillrail.library.Part;
@@ -16,7 +14,6 @@ import org.stillrail.web.Form;
  */
 final class AlternatesForm {
 
-    static final Set<Vetting> APPROVED = EnumSet.of(Vetting.VETTED, Vetting.RESTRICTED);
     private static final int MOST_PLACES = 999;
 
     private AlternatesForm() {
@@ -42,7 +39,7 @@ final class AlternatesForm {
                 continue;
             }
             Part part = library.find(number).orElseThrow(() -> new IllegalArgumentException(who + "the library has no part '" + number + "' to stand in"));
-            if (!APPROVED.contains(part.vetting())) {
+            if (!Vetting.APPROVED.contains(part.vetting())) {
                 throw new IllegalArgumentException(
                         who + "alternate " + part.partNumber() + " is " + part.vetting().label() + "; it has to be vetted or restricted");
             }

@@ -24,7 +24,7 @@ class PartPickController {
         /** To be the part of a branch. */
         PART(PartField.USABLE),
         /** To stand in for a branch's part. */
-        ALTERNATE(AlternatesForm.APPROVED),
+        ALTERNATE(Vetting.APPROVED),
         /** To replace a withdrawn part. */
         REPLACEMENT(PartField.USABLE);
 

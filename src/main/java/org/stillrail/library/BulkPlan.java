@@ -43,13 +43,14 @@ record BulkPlan(List<Step> steps) {
             } else if (!seen.add(number)) {
                 steps.add(refused(line, number, "this part number stands in the table twice"));
             } else {
-                steps.add(step(line, document, library.find(number), author));
+                steps.add(step(line, document, library, author));
             }
         }
         return new BulkPlan(List.copyOf(steps));
     }
 
-    private static Step step(PartsCsv.Line line, PartDocument read, Optional<Part> found, CurrentPerson author) {
+    private static Step step(PartsCsv.Line line, PartDocument read, Library library, CurrentPerson author) {
+        Optional<Part> found = library.find(read.partNumber());
         if (found.isEmpty()) {
             return new Step(line.number(), read.partNumber(), Action.NEW, null, read, List.of(), "");
         }
@@ -61,6 +62,10 @@ record BulkPlan(List<Step> steps) {
         }
         if (part.vetting() != Vetting.PROPOSED && !author.has(Role.LIBRARIAN)) {
             return refused(line, read.partNumber(), "it is " + part.vetting().label() + "; a librarian revises such a part");
+        }
+        String lost = library.lostBy(document, part);
+        if (!lost.isEmpty()) {
+            return refused(line, read.partNumber(), Library.lacking(part, lost));
         }
         return new Step(line.number(), read.partNumber(), Action.REVISION, part, document, changes, "");
     }

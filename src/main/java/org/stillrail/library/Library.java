@@ -115,15 +115,32 @@ public class Library {
     /**
      * Makes the next revision of a part. A vetted part takes a librarian; that is checked here because it depends on the part.
      *
-     * @throws StaleVersionException when the part was changed since {@code version}
+     * @throws StaleVersionException   when the part was changed since {@code version}
+     * @throws VettingRefusedException when it would take from a vetted or restricted part something of the team's list
      */
     @PreAuthorize(May.PROPOSE_PART)
     @Transactional
     public Part revise(UUID partId, long version, PartDocument document, CurrentPerson author) {
         Part part = atVersion(partId, version);
         requireReviser(part, author);
+        String lost = lostBy(document, part);
+        if (!lost.isEmpty()) {
+            throw new VettingRefusedException("", lacking(part, lost) + " Give it, or set the part to proposed first.");
+        }
         PartDocument kept = document.withModel(part.document().model());
         return addRevision(part, kept, author, "part revised");
+    }
+
+    /**
+     * What of the team's list a revision would take from a vetted or restricted part, in words; empty where nothing. An item that
+     * was asked for only after the part was vetted does not stand in the way of a correction.
+     */
+    String lostBy(PartDocument revision, Part part) {
+        return Vetting.APPROVED.contains(part.vetting()) ? checklists.lostBy(revision, part, sweeps.ofPart(part.id())) : "";
+    }
+
+    static String lacking(Part part, String lost) {
+        return part.partNumber() + " is " + part.vetting().label() + ", and would lack " + lost + ".";
     }
 
     /** @throws AccessDeniedException for whoever may not revise this part */
@@ -163,19 +180,21 @@ public class Library {
     }
 
     /**
-     * Vets, restricts or withdraws a part.
+     * Vets, restricts or withdraws a part. A vetted part can be restricted whatever the team asks for by now: a condition that
+     * people have to know of must not wait.
      *
      * @param replacement what takes the place of a withdrawn part, or null; of no matter for other states
-     * @throws VettingRefusedException when it is to be vetted and lacks something of the team's list, or the replacement is itself
-     *                                 withdrawn or the same part
+     * @throws VettingRefusedException when it is to be approved and lacks something of the team's list, or the replacement is
+     *                                 itself withdrawn or the same part
      */
     @PreAuthorize(May.VET)
     @Transactional
     public void changeVetting(UUID partId, long version, Vetting vetting, String reason, Part replacement, CurrentPerson author) {
         Part part = atVersion(partId, version);
         Part instead = vetting == Vetting.WITHDRAWN ? replacement : null;
-        if (vetting == Vetting.VETTED) {
-            checklists.of(part, sweeps.ofPart(partId)).requireDone();
+        boolean tightened = vetting == Vetting.RESTRICTED && Vetting.APPROVED.contains(part.vetting());
+        if (Vetting.APPROVED.contains(vetting) && !tightened) {
+            checklists.of(part, sweeps.ofPart(partId)).requireDone(vetting);
         }
         requireReplaces(part, instead);
         if (!parts.changeVetting(partId, version, vetting, reason, instead == null ? null : instead.id(), now())) {

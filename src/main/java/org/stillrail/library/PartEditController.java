@@ -79,6 +79,9 @@ class PartEditController {
             Part revised = library.revise(partId, version, document, person);
             redirect.addFlashAttribute("notice", "Saved as revision " + revised.latestNumber() + "; the older ones stay readable.");
             return "redirect:/library/parts/" + partId;
+        } catch (VettingRefusedException e) {
+            form.errors().add(e.field(), e.getMessage());
+            return edit(part, form, model);
         } catch (StaleVersionException e) {
             Part now = library.require(partId);
             List<Revision<PartDocument>> since = library.history(partId).stream().filter(revision -> revision.number() > from).toList();

@@ -1,5 +1,9 @@
 package org.stillrail.library;
 
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
+
 /** How far a part may be relied on. */
 public enum Vetting {
 
@@ -7,6 +11,9 @@ public enum Vetting {
     VETTED("vetted"),
     RESTRICTED("restricted"),
     WITHDRAWN("withdrawn");
+
+    /** With what the team asks for, and so good to stand in for another part. */
+    public static final Set<Vetting> APPROVED = Collections.unmodifiableSet(EnumSet.of(VETTED, RESTRICTED));
 
     private final String label;
 

@@ -63,12 +63,24 @@ record VettingChecklist(List<Line> lines) {
         return lines.stream().filter(line -> !line.done()).toList();
     }
 
-    /** @throws VettingRefusedException naming every open item */
-    void requireDone() {
+    /**
+     * @param vetting the state that it is asked for
+     * @throws VettingRefusedException naming every open item
+     */
+    void requireDone(Vetting vetting) {
         if (!done()) {
-            throw new VettingRefusedException("The part cannot be vetted yet. It lacks "
-                    + open().stream().map(line -> line.item().label()).collect(Collectors.joining("; ")) + ".");
+            throw new VettingRefusedException("The part cannot be " + vetting.label() + " yet. It lacks " + names(open()) + ".");
         }
+    }
+
+    /** Items that are open here and were not open, or not asked, before; in words, empty where there are none. */
+    String lostSince(VettingChecklist before) {
+        Set<VettingItem> openBefore = before.open().stream().map(Line::item).collect(Collectors.toSet());
+        return names(open().stream().filter(line -> !openBefore.contains(line.item())).toList());
+    }
+
+    private static String names(List<Line> lines) {
+        return lines.stream().map(line -> line.item().label()).collect(Collectors.joining("; "));
     }
 
     private static boolean concerns(VettingItem item, Technology technology) {

@@ -27,6 +27,12 @@ class VettingChecklists {
         return VettingChecklist.of(part.document(), sweeps, settings.current().vettingItems(), exemptions(part.id()));
     }
 
+    /** What of the list a revision of a part would take away, in words; empty where nothing. */
+    String lostBy(PartDocument revision, Part part, List<Sweep> sweeps) {
+        VettingChecklist after = VettingChecklist.of(revision, sweeps, settings.current().vettingItems(), exemptions(part.id()));
+        return after.lostSince(of(part, sweeps));
+    }
+
     void insert(UUID partId, VettingItem item, String reason, CurrentPerson author, OffsetDateTime at) {
         jdbc.sql("""
                         insert into part_exemption (id, part_id, item, reason, author_id, author, made_at)

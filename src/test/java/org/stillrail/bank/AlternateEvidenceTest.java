@@ -64,7 +64,7 @@ class AlternateEvidenceTest {
     void anApprovedBankWithAnAlternate() throws Exception {
         engineer = people.another(Role.ENGINEER);
         bench = new TeamBench(context, engineer);
-        alternate = TeamBench.as(engineer, () -> library.propose(TeamBench.polymer("ALT-" + bench.unique(), 0.006), engineer));
+        alternate = TeamBench.as(engineer, () -> library.propose(TeamBench.documented(TeamBench.polymer("ALT-" + bench.unique(), 0.006)), engineer));
         BranchDocument branch = new BranchDocument("bulk", 4, bench.part().id(), bench.part().revision().id(), null, SeriesPath.NONE, SeriesPath.NONE)
                 .withAlternates(List.of(new BranchDocument.Alternate(alternate.id(), alternate.revision().id())), null);
         BankDocument document = new BankDocument(bench.rail().revision().id(), null, List.of(branch), null);
@@ -139,6 +139,7 @@ class AlternateEvidenceTest {
 
     @Test
     void aRestrictionMarksTheBankThoughNoFigureChanges() throws Exception {
+        asLibrarian(post("/library/parts/" + alternate.id() + "/exemptions").param("item", "SWEEP").param("exemption", "the bench is away"));
         vet(alternate, "restricted", "below 85 degC only");
         requireMarkedEverywhere("is restricted (below 85 degC only)");
         effects(alternate).andExpect(content().string(allOf(

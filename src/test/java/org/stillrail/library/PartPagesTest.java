@@ -110,7 +110,9 @@ class PartPagesTest {
 
     @Test
     void restrictingNeedsItsCondition() throws Exception {
-        UUID id = proposed("PAGE-RESTRICT");
+        UUID id = proposed("PAGE-RESTRICT", "datasheetDocument", "Sheet", "rippleCurrent", "2", "rippleFrequency", "100k", "rippleTemperature", "105");
+        mvc.perform(post("/library/parts/" + id + "/exemptions").param("item", "SWEEP").param("exemption", "the bench is away")
+                .with(people.as(Role.LIBRARIAN)).with(csrf()));
         mvc.perform(post("/library/parts/" + id + "/vetting").param("vetting", "restricted").param("version", "0")
                         .with(people.as(Role.LIBRARIAN)).with(csrf()))
                 .andExpect(content().string(containsString("The condition is missing")));

@@ -21,6 +21,8 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import org.springframework.util.LinkedMultiValueMap;
+import org.springframework.util.MultiValueMap;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.Role;
 import org.stillrail.bank.Bank;
@@ -30,6 +32,7 @@ import org.stillrail.support.TeamBench;
 import org.stillrail.support.TestPeople;
 import org.stillrail.team.SettingsDocument;
 import org.stillrail.team.VettingItem;
+import org.stillrail.web.Form;
 
 @AppTest
 class VettingPagesTest {
@@ -83,14 +86,73 @@ class VettingPagesTest {
     }
 
     @Test
+    void norIsItRestrictedForThatWouldApproveIt() throws Exception {
+        TeamBench bench = bench();
+        vet(bench.part(), "restricted", "below 60 degC only").andExpect(status().isOk()).andExpect(content().string(allOf(
+                containsString("cannot be restricted yet"), containsString("a reference to the datasheet"), containsString("below 60 degC only"))));
+        assertThat(bench.part().vetting()).isEqualTo(Vetting.PROPOSED);
+    }
+
+    /** Complete, with a reason instead of a sweep. */
+    private Part restricted(TeamBench bench) throws Exception {
+        CurrentPerson engineer = people.with(Role.ENGINEER);
+        Part part = TeamBench.as(engineer, () -> library.propose(TeamBench.documented(TeamBench.polymer("FULL-" + bench.unique(), 0.005)), engineer));
+        asLibrarian(post("/library/parts/" + part.id() + "/exemptions").param("item", "SWEEP").param("exemption", "the bench is away"));
+        vet(part, "restricted", "below 60 degC only").andExpect(status().is3xxRedirection());
+        return library.find(part.id()).orElseThrow();
+    }
+
+    @Test
+    void aRevisionThatTakesAnItemFromAnApprovedPartIsRefusedAndKeepsWhatWasTyped() throws Exception {
+        Part part = restricted(bench());
+        Form form = PartForm.fill(part.document());
+        MultiValueMap<String, String> typed = new LinkedMultiValueMap<>();
+        PartsCsv.columns().stream().filter(field -> form.get(field) != null).forEach(field -> typed.add(field, form.get(field)));
+        typed.set("datasheetDocument", "");
+        typed.set("rippleCurrent", "");
+        typed.set("rippleFrequency", "");
+        typed.set("rippleTemperature", "");
+        typed.set("note", "kept as typed");
+        typed.add("version", Long.toString(part.version()));
+        typed.add("from", "1");
+        String edit = "/library/parts/" + part.id() + "/edit";
+        asLibrarian(post(edit).params(typed)).andExpect(status().isOk()).andExpect(content().string(allOf(
+                containsString("is restricted, and would lack a reference to the datasheet; a ripple current rating, for bulk technologies."),
+                containsString("kept as typed"))));
+        assertThat(library.find(part.id()).orElseThrow().latestNumber()).isEqualTo(1);
+        typed.set("datasheetDocument", "Sheet 2");
+        asLibrarian(post(edit).params(typed)).andExpect(content().string(allOf(
+                containsString("would lack a ripple current rating"), not(containsString("would lack a reference")))));
+        vet(part, "proposed", "").andExpect(status().is3xxRedirection());
+        typed.set("version", Long.toString(library.find(part.id()).orElseThrow().version()));
+        asLibrarian(post(edit).params(typed)).andExpect(redirectedUrl("/library/parts/" + part.id()));
+    }
+
+    @Test
+    void aTableOfPartsCannotTakeAnItemAwayEither() throws Exception {
+        Part part = restricted(bench());
+        BulkPlan plan = BulkPlan.of(PartsCsv.read(PartsCsv.write(List.of(TeamBench.polymer(part.partNumber(), 0.005)))), library, people.with(Role.LIBRARIAN));
+        assertThat(plan.steps()).singleElement().matches(step -> step.refusal().contains("would lack a reference to the datasheet."));
+    }
+
+    @Test
+    void aListThatGrewStandsInTheWayOfNoCorrection() {
+        PartDocument bare = TeamBench.polymer("X", 0.005);
+        List<VettingItem> grown = List.of(VettingItem.DATASHEET, VettingItem.COST);
+        VettingChecklist before = VettingChecklist.of(TeamBench.documented(bare), List.of(), grown, Map.of());
+        assertThat(before.lostSince(before)).isEmpty();
+        assertThat(VettingChecklist.of(bare, List.of(), grown, Map.of()).lostSince(before)).isEqualTo("a reference to the datasheet");
+    }
+
+    @Test
     void aCompletePartIsVetted() {
         PartDocument bare = TeamBench.polymer("X", 0.005);
         List<VettingItem> asked = SettingsDocument.DEFAULT.vettingItems();
         Map<VettingItem, VettingChecklist.Exemption> why = Map.of(VettingItem.SWEEP, new VettingChecklist.Exemption(VettingItem.SWEEP, "b", "c"));
         assertThat(VettingChecklist.of(bare, List.of(), asked, Map.of()).open()).extracting(VettingChecklist.Line::item)
                 .containsExactly(VettingItem.DATASHEET, VettingItem.SWEEP);
-        assertThat(VettingChecklist.of(full(bare), List.of(), asked, why).done()).isTrue();
-        assertThat(VettingChecklist.of(full(bare), List.of(), List.of(VettingItem.COST, VettingItem.SIZE), why).open())
+        assertThat(VettingChecklist.of(TeamBench.documented(bare), List.of(), asked, why).done()).isTrue();
+        assertThat(VettingChecklist.of(TeamBench.documented(bare), List.of(), List.of(VettingItem.COST, VettingItem.SIZE), why).open())
                 .extracting(VettingChecklist.Line::item).containsExactly(VettingItem.COST);
     }
 
@@ -200,12 +262,5 @@ class VettingPagesTest {
     @Test
     void thereIsNoEffectOfAPartThatIsNot() throws Exception {
         asLibrarian(get("/library/parts/" + UUID.randomUUID() + "/effects")).andExpect(status().isNotFound());
-    }
-
-    private static PartDocument full(PartDocument part) {
-        return new PartDocument(part.partNumber(), part.maker(), part.technology(), part.capacitanceF(), part.tolerancePercent(),
-                part.ratedVoltageV(), part.losses(), null, null, new PartDocument.RippleRating(2, 100e3, 105.0), null, null, null, null, null,
-                part.lengthM(), part.widthM(), part.heightM(), null, new PartDocument.DatasheetReference("Sheet", null, null),
-                ModelChoice.DATASHEET, null, null, null);
     }
 }

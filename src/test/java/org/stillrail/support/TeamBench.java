@@ -61,6 +61,14 @@ public final class TeamBench {
                 null, null, 7.3e-3, 4.3e-3, 2.8e-3, null, null, ModelChoice.DATASHEET, null, null, null);
     }
 
+    /** With what the list of a new team asks of such a part; a sweep, or a reason why there is none, is missing still. */
+    public static PartDocument documented(PartDocument part) {
+        return new PartDocument(part.partNumber(), part.maker(), part.technology(), part.capacitanceF(), part.tolerancePercent(),
+                part.ratedVoltageV(), part.losses(), part.inductanceH(), null, part.rippleRating(), part.temperatureMinC(), part.temperatureMaxC(),
+                null, null, null, part.lengthM(), part.widthM(), part.heightM(), null, new PartDocument.DatasheetReference("Sheet", null, null),
+                ModelChoice.DATASHEET, null, null, null);
+    }
+
     /** @param loadStep null for none */
     public static RailFigures figures(double outputV, double loadA, double switchingHz, LoadStep loadStep) {
         ConverterFigures converter = new ConverterFigures(Topology.BUCK, 2.2e-6, 20, 0.01, 1, switchingHz, 5, null, null);
