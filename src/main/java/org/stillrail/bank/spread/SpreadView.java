@@ -75,6 +75,8 @@ record SpreadView(
         return switch (each.limit().figure()) {
             case RIPPLE -> Requirement.RIPPLE;
             case IMPEDANCE_AT_SWITCHING, IMPEDANCE_AT_CROSSOVER, TRANSFER_AT_SWITCHING -> Requirement.QUIET_BAND;
+            case SENSITIVITY_PEAK -> Requirement.DAMPING;
+            case PHASE_MARGIN, CROSSOVER -> Requirement.PHASE_MARGIN;
             case ESR_AT_CROSSOVER, ESR_AT_SWITCHING, ESR_FOR_CONVERTER_AT_CROSSOVER -> Requirement.ESR_WINDOW;
         };
     }
@@ -130,6 +132,10 @@ record SpreadView(
                         + Quantity.format(spread.frequencies().switchingHz(), "Hz") + ".",
                 "The interval of a share is that of Clopper and Pearson, 95 %.",
                 "The same seed gives the same banks on any number of cores."));
+        if (spread.bank().loop() != null && spread.input().distance() == null) {
+            sentences.add("Crossover, phase margin and the peak of 1 / |1 + T| are each bank's own, with the compensator that is placed for the nominal bank; the "
+                    + "loop is read on 100 frequencies a decade.");
+        }
         if (spread.input().branches().stream().anyMatch(branch -> branch.alternates() != null)) {
             sentences.add("The named parts are drawn, not their alternates.");
         }

@@ -24,6 +24,11 @@ public record Converter(PowerStage stage, Control control, Compensator compensat
         this(stage, control, compensator, null, 0);
     }
 
+    /** With other inductors, all else as it is. */
+    public Converter withInductanceTimes(double factor) {
+        return new Converter(stage.withInductanceTimes(factor), control, compensator, target, loadLineOhm);
+    }
+
     public Converter withLoadLineOhm(double ohm) {
         return new Converter(stage, control, compensator, target, ohm);
     }

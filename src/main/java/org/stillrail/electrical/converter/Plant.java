@@ -66,12 +66,25 @@ final class Plant {
 
     /** @throws IllegalArgumentException for a load line with two nodes */
     Plant(Bank bank, PowerStage stage, Control control, double loadLineOhm) {
+        this(together(bank, loadLineOhm).seenByConverter(), RemoteSense.of(bank), stage, control, loadLineOhm);
+    }
+
+    private static Bank together(Bank bank, double loadLineOhm) {
         if (loadLineOhm > 0 && bank.distance() != null) {
             throw new IllegalArgumentException("A load line is modelled at one node only, not with a path between converter and load");
         }
+        return bank;
+    }
+
+    /** Of banks that are told by their admittance, see {@link #on}. */
+    Plant(PowerStage stage, Control control, double loadLineOhm) {
+        this(null, null, stage, control, loadLineOhm);
+    }
+
+    private Plant(Bank bank, RemoteSense remote, PowerStage stage, Control control, double loadLineOhm) {
         this.loadLineOhm = loadLineOhm;
-        this.bank = bank.seenByConverter();
-        this.remote = RemoteSense.of(bank);
+        this.bank = bank;
+        this.remote = remote;
         this.inductanceH = stage.combinedInductanceH();
         this.resistanceOhm = stage.combinedResistanceOhm();
         if (control instanceof VoltageMode voltage) {
@@ -95,6 +108,11 @@ final class Plant {
         return remote == null ? point : point.sensed(remote.at(hz));
     }
 
+    /** With a bank of this admittance at one node. */
+    Point on(double hz, double conductance, double susceptance) {
+        return with(hz, conductance, susceptance).drooping(loadLineOhm);
+    }
+
     private Point atConverter(double hz) {
         double omega = 2 * Math.PI * hz;
         double g = 0;
@@ -110,6 +128,11 @@ final class Plant {
             g += r / squared;
             b -= x / squared;
         }
+        return with(hz, g, b);
+    }
+
+    private Point with(double hz, double g, double b) {
+        double omega = 2 * Math.PI * hz;
         double filterIm = g * omega * inductanceH + b * resistanceOhm;
         double bankPhase = -Math.atan2(b, g);
         if (currentMode) {

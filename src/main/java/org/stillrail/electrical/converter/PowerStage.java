@@ -31,6 +31,10 @@ public record PowerStage(
         }
     }
 
+    PowerStage withInductanceTimes(double factor) {
+        return new PowerStage(inputV, outputV, inductanceH * factor, inductorResistanceOhm, switchingHz, phases);
+    }
+
     /** Inductance of all phases in parallel, in H. */
     public double combinedInductanceH() {
         return inductanceH / phases;

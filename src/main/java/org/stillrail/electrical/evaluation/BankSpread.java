@@ -16,6 +16,7 @@ import org.stillrail.electrical.spread.RandomBank;
 import org.stillrail.electrical.spread.RandomBranch;
 import org.stillrail.electrical.spread.RandomFigure;
 import org.stillrail.electrical.spread.RandomLimit;
+import org.stillrail.electrical.spread.RandomLoop;
 import org.stillrail.electrical.spread.Tolerance;
 
 /**
@@ -51,7 +52,8 @@ public record BankSpread(
 
     private static BankSpread draw(EvaluationInput input, SpreadQuestion question, int threads) {
         Corner surroundings = Corner.surroundings(input, question.ambient(), question.old(), question.input());
-        KeyFrequencies frequencies = frequencies(input);
+        RandomLoop loop = loop(input, surroundings);
+        KeyFrequencies frequencies = KeyFrequencies.of(input.rail().converter(), loop == null ? null : loop.crossoverHz());
         List<String> unknown = new ArrayList<>();
         Tried<PeriodicCurrent> current = Tried.of(() -> surroundings.current(input.rail()));
         if (!current.answered()) {
@@ -59,8 +61,8 @@ public record BankSpread(
         } else if (current.value() == null) {
             unknown.add("The ripple is not modelled: " + Words.WITHOUT_TURNS + ".");
         }
-        RandomBank bank = bank(input, question, surroundings, current.value(), frequencies);
-        List<LimitSpread> asked = limits(input, surroundings.bank(), current.value(), frequencies);
+        RandomBank bank = bank(input, question, surroundings, current.value(), frequencies, loop);
+        List<LimitSpread> asked = limits(input, surroundings.bank(), current.value(), frequencies, loop);
         List<RandomLimit> judged = asked.stream().filter(each -> each.unknown() == null).map(LimitSpread::limit).toList();
         MonteCarlo result = MonteCarlo.of(bank, judged, question.runs(), question.seed(), threads);
         List<LimitSpread> limits = new ArrayList<>();
@@ -70,23 +72,29 @@ public record BankSpread(
                     : new LimitSpread(each.name(), each.limit(), result.yields().get(next++).yield(), null));
         }
         unknown.addAll(notStated(input));
+        if (loop != null && input.distance() != null) {
+            unknown.add("The loop of a bank at two nodes is not drawn.");
+        }
+        unknown.add("Load step, stress and temperature are not drawn: nobody knows how many of these banks keep their limits.");
         return new BankSpread(input, question, frequencies, surroundings, bank, result, limits, unknown);
     }
 
-    /** The crossover of the loop with nothing astray: random banks are all read at one frequency. */
-    private static KeyFrequencies frequencies(EvaluationInput input) {
+    /** With nothing astray it crosses where all random banks are read; null where there is none, or no crossover. */
+    private static RandomLoop loop(EvaluationInput input, Corner surroundings) {
         RailFigures rail = input.rail();
         if (rail.converter().control() == null || rail.converter().topology() != Topology.BUCK) {
-            return KeyFrequencies.of(rail.converter());
+            return null;
         }
         Corner nominal = Corner.surroundings(input, Axis.NOMINAL, false, Axis.NOMINAL);
-        Tried<LoopBand> loop = Compensation.of(rail, nominal.bank())
-                .then(placed -> LoopBand.of(nominal.bank(), placed.at(nominal, rail), placed.wantedHz()));
-        return KeyFrequencies.of(rail.converter(), loop.answered() ? loop.value().crossoverHz() : null);
+        Tried<RandomLoop> loop = Compensation.of(rail, nominal.bank()).then(placed -> {
+            Double crossoverHz = LoopBand.of(nominal.bank(), placed.at(nominal, rail), placed.wantedHz()).crossoverHz();
+            return crossoverHz == null ? null : new RandomLoop(placed.at(surroundings, rail), crossoverHz, placed.wantedHz(), LoopBand.SPREAD);
+        });
+        return loop.value();
     }
 
     private static RandomBank bank(
-            EvaluationInput input, SpreadQuestion question, Corner surroundings, PeriodicCurrent current, KeyFrequencies frequencies) {
+            EvaluationInput input, SpreadQuestion question, Corner surroundings, PeriodicCurrent current, KeyFrequencies frequencies, RandomLoop loop) {
         List<RandomBranch> branches = new ArrayList<>();
         for (int k = 0; k < input.branches().size(); k++) {
             PartInput part = input.branches().get(k).part();
@@ -99,7 +107,7 @@ public record BankSpread(
         }
         double inductance = input.rail().converter().topology() == Topology.BUCK ? input.rail().converter().inductanceTolerancePercent() / 100 : 0;
         return new RandomBank(branches, question.lots(), current, new Tolerance(-inductance, inductance, question.shape()),
-                frequencies.crossoverHz(), frequencies.switchingHz(), input.distance());
+                frequencies.crossoverHz(), frequencies.switchingHz(), input.distance(), loop);
     }
 
     private static double deviation(Double factor) {
@@ -110,7 +118,8 @@ public record BankSpread(
         return characteristics.resistance() == null ? Characteristics.USUAL_RESISTANCE_HZ : characteristics.resistance().frequencyHz();
     }
 
-    private static List<LimitSpread> limits(EvaluationInput input, Bank nominal, PeriodicCurrent current, KeyFrequencies frequencies) {
+    private static List<LimitSpread> limits(
+            EvaluationInput input, Bank nominal, PeriodicCurrent current, KeyFrequencies frequencies, RandomLoop loop) {
         RailFigures rail = input.rail();
         List<LimitSpread> limits = new ArrayList<>();
         boolean apart = input.distance() != null;
@@ -123,18 +132,24 @@ public record BankSpread(
         }
         EsrWindow window = rail.esrWindow();
         if (window != null && window.minimumOhm() != null && window.minimumOhm() > 0) {
-            limits.add(smallestResistance(input, nominal, frequencies, resistance, window.minimumOhm()));
+            limits.add(bounded(input, nominal, frequencies, limit("ESR at crossover, smallest", resistance, Bound.AT_LEAST, window.minimumOhm())));
         }
         if (window != null && window.maximumOhm() != null) {
             limits.add(limit("ESR at crossover, largest", resistance, Bound.AT_MOST, window.maximumOhm()));
+        }
+        if (loop != null && !apart) {
+            limits.add(bounded(input, nominal, frequencies,
+                    limit("Damping", RandomFigure.SENSITIVITY_PEAK, Bound.AT_MOST, input.settings().largestSensitivityPeak())));
+            if (rail.margins() != null && rail.margins().leastPhaseDeg() != null) {
+                limits.add(bounded(input, nominal, frequencies,
+                        limit("Phase margin", RandomFigure.PHASE_MARGIN, Bound.AT_LEAST, rail.margins().leastPhaseDeg())));
+            }
         }
         return limits;
     }
 
     /** Where nobody knows how small the ESR of a branch may be, nobody knows how many banks keep enough of it. */
-    private static LimitSpread smallestResistance(
-            EvaluationInput input, Bank nominal, KeyFrequencies frequencies, RandomFigure resistance, double leastOhm) {
-        LimitSpread limit = limit("ESR at crossover, smallest", resistance, Bound.AT_LEAST, leastOhm);
+    private static LimitSpread bounded(EvaluationInput input, Bank nominal, KeyFrequencies frequencies, LimitSpread limit) {
         Integer unbounded = DampingJudge.withoutLeastResistance(input.branches(), nominal, frequencies.crossoverHz());
         return unbounded == null ? limit : new LimitSpread(limit.name(), limit.limit(), null,
                 "No smallest ESR is known of " + Carrier.name(nominal, unbounded) + ", which carries current at the crossover.");

@@ -12,6 +12,7 @@ import org.stillrail.electrical.bank.TwoNodePoint;
 import org.stillrail.electrical.capacitor.BentModel;
 import org.stillrail.electrical.capacitor.ImpedanceModel;
 import org.stillrail.electrical.capacitor.ShiftedResistance;
+import org.stillrail.electrical.converter.SampledLoop;
 import org.stillrail.electrical.curve.Complex;
 import org.stillrail.electrical.curve.FrequencyGrid;
 import org.stillrail.electrical.ripple.RippleBasis;
@@ -38,6 +39,10 @@ final class Draws {
     private final double[][] readResistance;
     private final double[][] readReactance;
     private final double[][] loadAdmittance;
+    /** Null without a loop, as what is laid down on it. */
+    private final FrequencyGrid loopGrid;
+    private final double[][] loopResistance;
+    private final double[][] loopReactance;
 
     Draws(RandomBank bank) {
         this.bank = bank;
@@ -51,11 +56,17 @@ final class Draws {
         this.readReactance = new double[m][readAt.size()];
         this.seriesOhm = new double[m];
         this.far = new boolean[m];
+        this.loopGrid = bank.has(RandomFigure.CROSSOVER) ? bank.loop().grid() : null;
+        this.loopResistance = loopGrid == null ? null : new double[m][loopGrid.size()];
+        this.loopReactance = loopGrid == null ? null : new double[m][loopGrid.size()];
         int count = 0;
         for (int k = 0; k < m; k++) {
             Branch branch = bank.branches().get(k).branch();
             branch.addImpedanceTo(grid, resistance[k], reactance[k]);
             branch.addImpedanceTo(readAt, readResistance[k], readReactance[k]);
+            if (loopGrid != null) {
+                branch.addImpedanceTo(loopGrid, loopResistance[k], loopReactance[k]);
+            }
             seriesOhm[k] = seriesOhm(bank.branches().get(k));
             far[k] = bank.distance() != null && branch.node() == Node.LOAD;
             count += bank.lots() ? 2 : 2 * branch.count();
@@ -150,6 +161,9 @@ final class Draws {
         if (basis != null) {
             figures[RandomFigure.RIPPLE.ordinal()] = rippleV(elastance, added) / inductorFactor;
         }
+        if (loopGrid != null) {
+            putLoop(elastance, added, inductorFactor, figures);
+        }
         double[][] near = new double[2][readAt.size()];
         double[][] beyond = new double[2][readAt.size()];
         addAdmittances(readAt, readResistance, readReactance, elastance, added, near, beyond);
@@ -164,6 +178,19 @@ final class Draws {
             figures[RandomFigure.TRANSFER_AT_SWITCHING.ordinal()] = switching.transfer().magnitude();
         }
         return figures;
+    }
+
+    /** Not numbers where the loop gain does not cross 1. */
+    private void putLoop(double[] elastance, double[] added, double inductorFactor, double[] figures) {
+        double[][] y = new double[2][loopGrid.size()];
+        addAdmittances(loopGrid, loopResistance, loopReactance, elastance, added, y, y);
+        RandomLoop random = bank.loop();
+        SampledLoop loop = SampledLoop.of(random.with(inductorFactor), loopGrid, y[0], y[1], random.wantedHz(), random.spread());
+        if (loop.crossoverHz() != null) {
+            figures[RandomFigure.CROSSOVER.ordinal()] = loop.crossoverHz();
+            figures[RandomFigure.PHASE_MARGIN.ordinal()] = loop.phaseMarginDeg();
+            figures[RandomFigure.SENSITIVITY_PEAK.ordinal()] = loop.sensitivityPeak();
+        }
     }
 
     /** At one node all three impedances are the bank's. */

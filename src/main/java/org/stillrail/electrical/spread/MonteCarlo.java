@@ -1,6 +1,7 @@
 package org.stillrail.electrical.spread;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
@@ -56,8 +57,9 @@ public record MonteCarlo(
         double[] nominal = draws.nominal();
         List<FigureSpread> figures = new ArrayList<>();
         for (RandomFigure figure : RandomFigure.values()) {
-            if (bank.has(figure)) {
-                figures.add(new FigureSpread(figure, nominal[figure.ordinal()], values[figure.ordinal()]));
+            double[] known = Arrays.stream(values[figure.ordinal()]).filter(value -> !Double.isNaN(value)).toArray();
+            if (bank.has(figure) && known.length > 0) {
+                figures.add(new FigureSpread(figure, nominal[figure.ordinal()], known));
             }
         }
         return new MonteCarlo(seed, runs, figures, yields(limits, values, runs), together(limits, values, runs), draws.rippleError());

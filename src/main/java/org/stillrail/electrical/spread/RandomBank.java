@@ -17,10 +17,11 @@ import org.stillrail.electrical.ripple.PeriodicCurrent;
  * @param crossoverHz where ESR and |Z| are read
  * @param switchingHz likewise
  * @param distance    between converter and load, which does not stray; null for a bank at one node
+ * @param loop        null where it is not modelled; at one node only
  */
 public record RandomBank(
         List<RandomBranch> branches, boolean lots, PeriodicCurrent current, Tolerance inductance, double crossoverHz, double switchingHz,
-        Distance distance) {
+        Distance distance, RandomLoop loop) {
 
     public RandomBank {
         branches = List.copyOf(branches);
@@ -32,10 +33,17 @@ public record RandomBank(
         Require.positive("switchingHz", switchingHz);
     }
 
-    /** At one node. */
+    /** Without a loop. */
+    public RandomBank(
+            List<RandomBranch> branches, boolean lots, PeriodicCurrent current, Tolerance inductance, double crossoverHz, double switchingHz,
+            Distance distance) {
+        this(branches, lots, current, inductance, crossoverHz, switchingHz, distance, null);
+    }
+
+    /** At one node and without a loop. */
     public RandomBank(
             List<RandomBranch> branches, boolean lots, PeriodicCurrent current, Tolerance inductance, double crossoverHz, double switchingHz) {
-        this(branches, lots, current, inductance, crossoverHz, switchingHz, null);
+        this(branches, lots, current, inductance, crossoverHz, switchingHz, null, null);
     }
 
     Bank nominal() {
@@ -44,6 +52,7 @@ public record RandomBank(
 
     /** Whether a figure can be told of it. */
     boolean has(RandomFigure figure) {
-        return figure == RandomFigure.RIPPLE ? current != null : distance != null || !figure.ofTwoNodes();
+        return figure == RandomFigure.RIPPLE ? current != null : figure.ofLoop() ? loop != null && distance == null
+                : distance != null || !figure.ofTwoNodes();
     }
 }

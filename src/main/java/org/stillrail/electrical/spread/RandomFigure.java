@@ -11,7 +11,10 @@ public enum RandomFigure {
     /** Of a bank at two nodes, whose other figures are those at the load. */
     ESR_FOR_CONVERTER_AT_CROSSOVER("ESR at crossover, seen by the converter", "ohm"),
     /** Likewise: the voltage at the load for the converter's current. */
-    TRANSFER_AT_SWITCHING("|Z| at switching, converter to load", "ohm");
+    TRANSFER_AT_SWITCHING("|Z| at switching, converter to load", "ohm"),
+    CROSSOVER("Crossover", "Hz"),
+    PHASE_MARGIN("Phase margin", "deg"),
+    SENSITIVITY_PEAK("Peak of 1 / |1 + T|", "");
 
     private final String label;
     private final String unit;
@@ -24,6 +27,11 @@ public enum RandomFigure {
     /** Whether only a bank at two nodes has it. */
     boolean ofTwoNodes() {
         return this == ESR_FOR_CONVERTER_AT_CROSSOVER || this == TRANSFER_AT_SWITCHING;
+    }
+
+    /** Whether only a bank with a loop has it. */
+    boolean ofLoop() {
+        return this == CROSSOVER || this == PHASE_MARGIN || this == SENSITIVITY_PEAK;
     }
 
     public String label() {

@@ -74,6 +74,26 @@ class BankSpreadTest {
                 .anyMatch(sentence -> sentence.contains("no tolerance of the inductor"));
     }
 
+    /** Where nothing strays the sampled loop is that of the page. */
+    @Test
+    void theLoopOfARandomBankIsItsOwn() {
+        EvaluationInput input = Rails.input(Rails.everything(), bulk(0.5), Rails.ceramic(4));
+        Evaluation evaluation = Evaluation.evaluate(input);
+        BankSpread spread = BankSpread.of(input, FEW, 2);
+        Check.that(Topic.SPREAD, "Crossover of a bank with nothing astray, read on 100 frequencies a decade").source(Source.independent("the scanned and bisected loop"))
+                .expected("Hz", evaluation.loop().crossoverHz()).relative(1e-4).got(spread.result().figure(RandomFigure.CROSSOVER).nominal());
+        Check.that(Topic.SPREAD, "Phase margin likewise").source(Source.independent("the scanned and bisected loop"))
+                .expected("deg", evaluation.loop().phaseMarginDeg()).absolute(0.02).got(spread.result().figure(RandomFigure.PHASE_MARGIN).nominal());
+        Corner nominal = evaluation.corners().get(0);
+        Compensation placed = Compensation.of(input.rail(), nominal.bank()).value();
+        assertThat(spread.result().figure(RandomFigure.SENSITIVITY_PEAK).nominal()).isCloseTo(
+                LoopBand.of(nominal.bank(), placed.at(nominal, input.rail()), placed.wantedHz()).sensitivityPeak(), withPercentage(0.5));
+        FigureSpread crossover = spread.result().figure(RandomFigure.CROSSOVER);
+        assertThat(crossover.least()).isLessThan(crossover.nominal());
+        assertThat(crossover.most()).isGreaterThan(crossover.nominal());
+        assertThat(spread.limits()).extracting(LimitSpread::name).contains("Damping");
+    }
+
     @ParameterizedTest
     @ValueSource(ints = {2, 5})
     void theSameQuestionHasTheSameAnswerOnAnyNumberOfCores(int threads) {
