@@ -1,7 +1,10 @@
 package org.stillrail.bank;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.stillrail.electrical.bank.Distance;
 import org.stillrail.electrical.requirement.RailFigures;
 
@@ -26,6 +29,11 @@ public record BankDocument(UUID railRevisionId, RailFigures scratchRail, List<Br
     /** On another rail or revision of it, with other branches and note. */
     public BankDocument withBranches(UUID newRailRevisionId, List<BranchDocument> newBranches, String newNote) {
         return new BankDocument(newRailRevisionId, newRailRevisionId == null ? scratchRail : null, newBranches, newNote, distance);
+    }
+
+    /** Every library part that may stand in it, the alternates too. */
+    public Set<UUID> partIds() {
+        return branches.stream().flatMap(BranchDocument::parts).map(BranchDocument.Alternate::partId).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** As it may be fitted without a part, branch by branch as {@link BranchDocument#without} says. */

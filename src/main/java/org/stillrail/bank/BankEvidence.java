@@ -2,8 +2,10 @@ package org.stillrail.bank;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -79,6 +81,15 @@ public class BankEvidence {
                 .param("partId", partId)
                 .query(BankEvidence::use)
                 .list();
+    }
+
+    /** Those of some revisions under which something has changed. */
+    Set<UUID> changedOf(Collection<UUID> revisionIds) {
+        return revisionIds.isEmpty() ? Set.of()
+                : jdbc.sql("select distinct r.id from bank_revision r" + PARTS + "where r.id in (:ids) and " + CHANGED)
+                        .param("ids", revisionIds)
+                        .query(UUID.class)
+                        .set();
     }
 
     /** What has changed under one revision; empty where it rests on the newest of everything. */

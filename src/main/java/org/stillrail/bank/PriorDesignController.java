@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -20,6 +22,8 @@ import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.May;
 import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.library.Library;
+import org.stillrail.library.PartChoice;
+import org.stillrail.library.Vetting;
 import org.stillrail.project.Projects;
 import org.stillrail.project.Rail;
 import org.stillrail.project.RailTraits;
@@ -33,19 +37,25 @@ class PriorDesignController {
     private static final int MOST = 25;
 
     private final PriorDesigns designs;
+    private final BankEvidence evidence;
     private final Banks banks;
     private final Library library;
     private final Projects projects;
 
-    PriorDesignController(PriorDesigns designs, Banks banks, Library library, Projects projects) {
+    PriorDesignController(PriorDesigns designs, BankEvidence evidence, Banks banks, Library library, Projects projects) {
         this.designs = designs;
+        this.evidence = evidence;
         this.banks = banks;
         this.library = library;
         this.projects = projects;
     }
 
-    /** One prior design as the page lists it. */
-    record Line(PriorDesigns.PriorDesign design, String parts, String distance, List<String> differences) {
+    /**
+     * One prior design as the page lists it.
+     *
+     * @param changed whether a part of it says something else by now
+     */
+    record Line(PriorDesigns.PriorDesign design, String parts, String distance, List<String> differences, boolean changed) {
     }
 
     @GetMapping("/prior-designs")
@@ -76,20 +86,32 @@ class PriorDesignController {
         projects.requireMember(rail.projectId(), person);
         Bank original = banks.requireRevision(revision);
         BankDocument renewed = original.document();
-        for (UUID partId : renewed.branches().stream().flatMap(BranchDocument::parts).map(BranchDocument.Alternate::partId).distinct().toList()) {
+        for (UUID partId : original.document().partIds()) {
             renewed = renewed.withPartRevision(partId, library.find(partId).orElseThrow().revision().id());
         }
         String note = "Copied from bank " + original.name() + ", revision " + original.revision().number() + ".";
         Bank copy = banks.add(railId, original.name(), renewed.withBranches(rail.revision().id(), renewed.branches(), note), person);
-        redirect.addFlashAttribute("notice", "Copied as revision 1, in work, and worked out again for this rail. Left: the original on its own rail; right: the copy here.");
+        redirect.addFlashAttribute("notice", "Copied as revision 1, in work, and worked out again for this rail. Left: the original on its own rail; right: the copy here."
+                + toLookAt(copy.document()));
         return "redirect:/compare?revision=" + original.revision().id() + "&revision=" + copy.revision().id();
+    }
+
+    /** The parts that a bank had better not begin with, as a further sentence. */
+    private String toLookAt(BankDocument document) {
+        String named = library.chosen(document.partIds()).stream()
+                .filter(part -> part.vetting() == Vetting.WITHDRAWN || part.vetting() == Vetting.RESTRICTED)
+                .map(PartChoice::standing).collect(Collectors.joining("; "));
+        return named.isEmpty() ? "" : " Look at its parts before you go on: " + named + ".";
     }
 
     private List<Line> lines(RailTraits asked, PriorDesigns.Filter filter) {
         List<PriorDesigns.Near> near = designs.near(asked, filter, MOST);
-        Map<UUID, String> parts = designs.phrases(near.stream().map(each -> each.design().revisionId()).toList());
+        List<UUID> shown = near.stream().map(each -> each.design().revisionId()).toList();
+        Map<UUID, String> parts = designs.phrases(shown);
+        Set<UUID> changed = evidence.changedOf(shown);
         return near.stream().map(each -> new Line(each.design(), parts.getOrDefault(each.design().revisionId(), "figures typed by hand"),
-                Quantity.format(each.distance(), "", 2), asked.differencesTo(each.design().traits()))).toList();
+                Quantity.format(each.distance(), "", 2), asked.differencesTo(each.design().traits()),
+                changed.contains(each.design().revisionId()))).toList();
     }
 
     private static RailTraits traits(Form form) {

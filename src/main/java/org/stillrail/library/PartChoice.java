@@ -18,6 +18,11 @@ public record PartChoice(
         return Quantity.format(capacitanceF, "F", 3) + ", " + Quantity.format(ratedVoltageV, "V", 3) + ", " + technology.label();
     }
 
+    /** How far it may be relied on, without a full stop: 'PN is withdrawn (no longer made; replaced by PN)'. */
+    public String standing() {
+        return partNumber + " is " + vetting.label() + (limit().isEmpty() ? "" : " (" + limit() + ")");
+    }
+
     /** What a restricted or withdrawn part has to be known for; empty for others. */
     public String limit() {
         boolean limited = vetting == Vetting.RESTRICTED || vetting == Vetting.WITHDRAWN;

@@ -16,6 +16,9 @@ import org.stillrail.bank.BankPanel;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.EvaluationRefusedException;
 import org.stillrail.electrical.requirement.Requirement;
+import org.stillrail.library.Library;
+import org.stillrail.library.PartChoice;
+import org.stillrail.library.Vetting;
 import org.stillrail.project.Projects;
 import org.stillrail.web.Form;
 
@@ -29,14 +32,17 @@ class ReviewPanel implements BankPanel {
     private final Snapshots snapshots;
     private final Timeline timeline;
     private final Projects projects;
+    private final Library library;
 
-    ReviewPanel(Reviews reviews, ReviewRules rules, ReviewRows rows, Snapshots snapshots, Timeline timeline, Projects projects) {
+    ReviewPanel(
+            Reviews reviews, ReviewRules rules, ReviewRows rows, Snapshots snapshots, Timeline timeline, Projects projects, Library library) {
         this.reviews = reviews;
         this.rules = rules;
         this.rows = rows;
         this.snapshots = snapshots;
         this.timeline = timeline;
         this.projects = projects;
+        this.library = library;
     }
 
     @Override
@@ -63,9 +69,13 @@ class ReviewPanel implements BankPanel {
         Optional<Refusal> submit = rules.refusal(ReviewStep.SUBMITTED, bank, person);
         return new ReviewView(bank, timeline.of(bank), rows.concessions(revisionId), snapshot.map(Snapshot::id).orElse(null),
                 snapshot.map(Snapshot::sha256).orElse(null), snapshot.map(snapshots::signed).orElse(List.of()),
-                submit.isEmpty() ? submission(bank, evaluation) : null, mayComment(person),
+                notVetted(bank), submit.isEmpty() ? submission(bank, evaluation) : null, mayComment(person),
                 offer(ReviewStep.APPROVED, bank, person), offer(ReviewStep.RETURNED, bank, person), offer(ReviewStep.RECALLED, bank, person),
                 submit.filter(Refusal::worthSaying).map(Refusal::sentence).orElse(null), Signature.MEANING, subjects(bank), form);
+    }
+
+    private List<String> notVetted(Bank bank) {
+        return library.chosen(bank.document().partIds()).stream().filter(part -> part.vetting() != Vetting.VETTED).map(PartChoice::standing).toList();
     }
 
     /** Members of a bank's project who may own a concession, names by id. */

@@ -15,6 +15,7 @@ import org.stillrail.web.Form;
  * @param snapshotId  null before submission
  * @param sha256      of the snapshot, which the form for signing carries along
  * @param signatures  under this revision
+ * @param notVetted   its parts that are not vetted and how far each may be relied on, a phrase each
  * @param submission  null where the person cannot submit this revision
  * @param form        what was typed, or empty
  */
@@ -25,6 +26,7 @@ record ReviewView(
         UUID snapshotId,
         String sha256,
         List<ReviewRecord.Signed> signatures,
+        List<String> notVetted,
         Submission submission,
         boolean mayComment,
         Offer approve,

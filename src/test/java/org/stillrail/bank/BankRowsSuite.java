@@ -170,8 +170,13 @@ abstract class BankRowsSuite {
         assertThat(evidence.changesOf(revision)).isEmpty();
         withdraw(part[0], AT.minusDays(1));
         assertThat(evidence.changesOf(revision)).isEmpty();
+        assertThat(evidence.changedOf(List.of(revision))).isEmpty();
         withdraw(part[0], AT.plusDays(1));
         assertThat(evidence.changesOf(revision)).extracting(BankEvidence.ChangedPart::vetting).containsExactly("WITHDRAWN");
+        assertThat(evidence.changedOf(List.of(revision, UUID.randomUUID()))).containsExactly(revision);
+        UUID[] next = part();
+        jdbc.sql("update part set replacement_id = :next where id = :id").param("next", next[0]).param("id", part[0]).update();
+        assertThat(evidence.changesOf(revision)).singleElement().matches(change -> change.sentence().endsWith(" is withdrawn; replaced by P-" + next[0] + "."));
         assertThat(evidence.usesOf(part[0])).extracting(BankEvidence.Use::changed).containsExactly(true);
     }
 
@@ -192,5 +197,11 @@ abstract class BankRowsSuite {
         PriorDesigns.Filter filter = new PriorDesigns.Filter(Technology.FILM, "%no such project%", 2.0, UUID.randomUUID());
         assertThat(designs.near(new RailTraits(3.3, 5, 500e3, null), filter, 5)).isEmpty();
         assertThat(designs.phrases(List.of(UUID.randomUUID()))).isEmpty();
+        assertThat(evidence.changedOf(List.of())).isEmpty();
+    }
+
+    @Test
+    void theBanksOfARailAreAskedForWithWhatChangedBelow() {
+        assertThat(new BanksOfRails(jdbc).of(List.of(UUID.randomUUID()))).isEmpty();
     }
 }

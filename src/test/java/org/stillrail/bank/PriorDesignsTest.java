@@ -3,11 +3,13 @@ package org.stillrail.bank;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.flash;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import java.util.List;
@@ -17,7 +19,10 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.test.web.servlet.MockMvc;
+import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.Role;
+import org.stillrail.library.Library;
+import org.stillrail.library.Vetting;
 import org.stillrail.project.Rail;
 import org.stillrail.project.RailTraits;
 import org.stillrail.support.AppTest;
@@ -41,6 +46,9 @@ class PriorDesignsTest {
 
     @Autowired
     private PriorDesigns designs;
+
+    @Autowired
+    private Library library;
 
     private TeamBench bench() {
         return new TeamBench(context, people.with(Role.ENGINEER));
@@ -85,6 +93,55 @@ class PriorDesignsTest {
         assertThat(copy.document().branches().get(0).partRevisionId()).isEqualTo(bench.part().revision().id());
         mvc.perform(get(to).with(people.as(Role.ENGINEER))).andExpect(status().isOk()).andExpect(content().string(allOf(
                 containsString("Ripple, peak to peak"), containsString("6 A"), containsString("3V3"))));
+    }
+
+    private void withdrawPart(TeamBench bench, String reason) {
+        CurrentPerson librarian = people.with(Role.LIBRARIAN);
+        TeamBench.as(librarian, () -> {
+            library.changeVetting(bench.part().id(), bench.part().version(), Vetting.WITHDRAWN, reason, null, librarian);
+            return null;
+        });
+    }
+
+    @Test
+    void anApprovedBankWhosePartChangedSinceIsMarkedAndItsCopyNamesThePart() throws Exception {
+        TeamBench bench = bench();
+        Rail here = bench.rail();
+        Bank there = approved(bench.addBank(bench.addRail("6 A", TeamBench.figures(3.3, 6, 500e3, null)), 4));
+        String address = "/prior-designs?voltage=3.3&current=5&switching=500k&project=" + bench.unique();
+        mvc.perform(get(address).with(people.as(Role.VIEWER))).andExpect(content().string(allOf(
+                containsString(there.name()), not(containsString("evidence changed")))));
+        withdrawPart(bench, "two failed short");
+        mvc.perform(get(address).with(people.as(Role.VIEWER))).andExpect(content().string(containsString("evidence changed</span>")));
+        mvc.perform(post("/rails/" + here.id() + "/banks/copies").param("revision", there.revision().id().toString())
+                .with(people.as(Role.ENGINEER)).with(csrf())).andExpect(flash().attribute("notice",
+                        endsWith(" Look at its parts before you go on: " + bench.part().partNumber() + " is withdrawn (two failed short).")));
+    }
+
+    @Test
+    void anApprovedRevisionBelowOneInWorkIsMarkedOnItsRailAndProject() throws Exception {
+        TeamBench bench = bench();
+        Bank bank = approved(bench.addBank(4));
+        String rail = "/rails/" + bench.rail().id();
+        withdrawPart(bench, "two failed short");
+        bench.revise(bank, 5);
+        for (String page : List.of(rail, "/projects/" + bench.project().id())) {
+            mvc.perform(get(page).with(people.as(Role.VIEWER))).andExpect(content().string(allOf(
+                    containsString("/banks/" + bank.id() + "/revisions/1\">Revision 1</a>"), containsString("evidence changed"))));
+        }
+        banks.changeState(banks.requireRevision(bank.revision().id()), BankState.APPROVED, BankState.SUPERSEDED);
+        mvc.perform(get(rail).with(people.as(Role.VIEWER))).andExpect(content().string(not(containsString("evidence changed"))));
+    }
+
+    @Test
+    void whoSubmitsAndWhoSignsReadWhichPartsAreNotVetted() throws Exception {
+        TeamBench bench = bench();
+        Bank bank = bench.addBank(4);
+        String path = "/banks/" + bank.id();
+        String line = "<strong>Not vetted:</strong> <span>" + bench.part().partNumber() + " is proposed.</span>";
+        mvc.perform(get(path).with(people.as(Role.ENGINEER))).andExpect(content().string(containsString(line)));
+        mvc.perform(post(path + "/revisions/1/submit").with(people.as(Role.ENGINEER)).with(csrf())).andExpect(status().is3xxRedirection());
+        mvc.perform(get(path).with(people.as(Role.REVIEWER))).andExpect(content().string(containsString(line)));
     }
 
     @Test
