@@ -33,6 +33,10 @@ public record Characteristics(
     /** The ESR of a part without a curve of its own is scaled where ESR is mostly stated. */
     public static final double USUAL_RESISTANCE_HZ = 100e3;
 
+    public Characteristics withOverBias(CharacteristicCurve curve) {
+        return new Characteristics(curve, overTemperature, code, ageing, resistance, endOfLife);
+    }
+
     /** K: the capacitance at a point over that of the same part without bias, at 25 degC and the referee age. */
     public double capacitanceShare(OperatingPoint point, Band.Bound bound) {
         double share = ageing == null ? 1 : ageing.share(point.ageHours());

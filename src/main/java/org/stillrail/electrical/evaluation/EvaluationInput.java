@@ -17,7 +17,8 @@ import org.stillrail.electrical.requirement.TeamSettings;
 public record EvaluationInput(int methodVersion, RailFigures rail, List<BranchInput> branches, TeamSettings settings, Distance distance) {
 
     /**
-     * 5: start-up and stored charge count the fixed capacitance of the load.
+     * 5: start-up and stored charge count the fixed capacitance of the load, and what sweeps at several biases tell; where no curve over bias
+     * is known, those sweeps also tell what a place in the tolerance band loses by bias.
      * 4: a load step ends its steps otherwise, which moves its last digits.
      * 3: the loop's margins have verdicts; boost and inverting converters meet their most ripple current from the lowest input, no longer from the
      * highest; a flyback is modelled where its turns are stated; the steps of a load step are chosen otherwise.

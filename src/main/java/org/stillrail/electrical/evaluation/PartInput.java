@@ -2,6 +2,7 @@ package org.stillrail.electrical.evaluation;
 
 import java.util.List;
 import org.stillrail.electrical.capacitor.BentPart;
+import org.stillrail.electrical.capacitor.CharacteristicCurve;
 import org.stillrail.electrical.capacitor.Characteristics;
 import org.stillrail.electrical.capacitor.ImpedanceModel;
 import org.stillrail.electrical.capacitor.ModelBasis;
@@ -49,12 +50,32 @@ public record PartInput(
 
     /** The part at an operating point and a place in its tolerance band. */
     public BentPart at(OperatingPoint point, PlaceInBand place) {
-        SweepFamily.Member near = new SweepFamily(members.stream()
-                .map(member -> new SweepFamily.Member(member.point(), member.model().model())).toList()).near(point);
-        ModelBasis basis = measured
+        SweepFamily family = new SweepFamily(members.stream()
+                .map(member -> new SweepFamily.Member(member.point(), member.model().model())).toList());
+        SweepFamily.Member near = family.near(point);
+        boolean fromNominal = place.deviation() != null;
+        return (fromNominal ? withSweptBias(family, point) : characteristics).bend(near.model(), basis(near), point, place);
+    }
+
+    private ModelBasis basis(SweepFamily.Member near) {
+        return measured
                 ? ModelBasis.sweep(near.model(), testFrequencyHz, nominalCapacitanceF, near.point())
                 : ModelBasis.datasheet(nominalCapacitanceF);
-        return characteristics.bend(near.model(), basis, point, place);
+    }
+
+    /** What a place in the band, which refers to nominal, loses by bias: where no curve is known, the sweeps at several biases tell. */
+    private Characteristics withSweptBias(SweepFamily family, OperatingPoint point) {
+        double biasV = Math.abs(point.biasV());
+        if (characteristics.overBias() != null || biasV == 0 || sweptBiasesV().length < 2) {
+            return characteristics;
+        }
+        double unbiasedF = basis(family.near(new OperatingPoint(0, point.temperatureC(), point.ageHours()))).capacitanceF();
+        return characteristics.withOverBias(CharacteristicCurve.linear(0, unbiasedF, biasV, basis(family.near(point)).capacitanceF()));
+    }
+
+    /** The sizes of the biases of its sweeps, each once, ascending. */
+    double[] sweptBiasesV() {
+        return members.stream().mapToDouble(member -> Math.abs(member.point().biasV())).sorted().distinct().toArray();
     }
 
     /**

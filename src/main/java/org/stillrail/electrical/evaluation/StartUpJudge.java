@@ -46,7 +46,8 @@ final class StartUpJudge implements Judge {
     /** @throws IllegalArgumentException where a buck cannot make the output from this input */
     static StartUp of(EvaluationInput input, Corner corner) {
         RailFigures rail = input.rail();
-        return StartUp.of(BankHolding.of(input, corner), corner.conditions().outputV(), rail.startUp().rampS(), rail.converter().currentLimitA(),
+        double outputV = corner.conditions().outputV();
+        return StartUp.of(BankHolding.of(input, corner, outputV), outputV, rail.startUp().rampS(), rail.converter().currentLimitA(),
                 loadA(rail), halfRippleA(rail, corner));
     }
 

@@ -25,7 +25,7 @@ public record StoredCharge(
         double mostJ = 0;
         for (Verdicts fitted : judged.fittings()) {
             for (CornerFigures each : fitted.figures()) {
-                BankCharge charge = BankHolding.of(fitted.fitting().input(), each.corner());
+                BankCharge charge = BankHolding.of(fitted.fitting().input(), each.corner(), chargedV);
                 double energyJ = charge.energyJ(chargedV);
                 if (most == null || energyJ > mostJ) {
                     mostJ = energyJ;

@@ -18,8 +18,9 @@ import org.stillrail.electrical.capacitor.Require;
  * @param count       equal parts, 1 or more
  * @param unbiasedF   capacitance of one part without bias
  * @param overBias    any reference; null where it is not known, which leaves the capacitance as it is
+ * @param elastance   whether the curve is that of 1 / C, whose lines are straight between two sweeps, instead of C
  */
-public record BiasCharge(int count, double unbiasedF, CharacteristicCurve overBias) {
+public record BiasCharge(int count, double unbiasedF, CharacteristicCurve overBias, boolean elastance) {
 
     private static final int SLICES = 8;
     private static final double[] NODES = {0, 0.5384693101056831, -0.5384693101056831, 0.9061798459386640, -0.9061798459386640};
@@ -31,6 +32,11 @@ public record BiasCharge(int count, double unbiasedF, CharacteristicCurve overBi
         if (count < 1) {
             throw new IllegalArgumentException("count must be 1 or more, not " + count);
         }
+    }
+
+    /** With a curve of C. */
+    public BiasCharge(int count, double unbiasedF, CharacteristicCurve overBias) {
+        this(count, unbiasedF, overBias, false);
     }
 
     /**
@@ -47,7 +53,11 @@ public record BiasCharge(int count, double unbiasedF, CharacteristicCurve overBi
     /** Small-signal capacitance of all parts together at a voltage. */
     public double capacitanceF(double v) {
         double all = count * unbiasedF;
-        return overBias == null ? all : all * overBias.at(Math.abs(v)) / overBias.at(0);
+        if (overBias == null) {
+            return all;
+        }
+        double share = overBias.at(Math.abs(v)) / overBias.at(0);
+        return elastance ? all / share : all * share;
     }
 
     public double chargeC(double v) {
