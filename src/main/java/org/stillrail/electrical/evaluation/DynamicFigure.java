@@ -9,6 +9,7 @@ import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.electrical.converter.BankPhase;
 import org.stillrail.electrical.converter.PowerStage;
 import org.stillrail.electrical.converter.TargetImpedance;
+import org.stillrail.electrical.damping.OptimalDamping;
 import org.stillrail.electrical.damping.PresentDamping;
 import org.stillrail.electrical.requirement.LoadStep;
 import org.stillrail.electrical.requirement.RailFigures;
@@ -148,7 +149,7 @@ public record DynamicFigure(Section section, String name, String unit, Double sh
     }
 
     private static DynamicFigure target(LoadStep step) {
-        TargetImpedance target = TargetImpedance.of(step.allowedDeviationV(), Math.abs(step.toA() - step.fromA()), step.slewAPerS());
+        TargetImpedance target = targetOf(step);
         return only(Section.LOAD_STEP, "Target impedance", "ohm", target.impedanceOhm(), "the allowed deviation over the step"
                 + (Double.isFinite(target.cornerHz()) ? ", up to " + Words.quantity(target.cornerHz(), "Hz") + "; beyond, it rises with the frequency" : "")
                 + "; the mask on the chart of the output impedance");
@@ -196,6 +197,23 @@ public record DynamicFigure(Section section, String name, String unit, Double sh
         figures.add(only(Section.DAMPING, "Best peak of this bulk", "ohm", present.optimum().peakOhm(), "with the ESR of the next line"));
         figures.add(only(Section.DAMPING, "Best ESR of the bulk", "ohm", present.optimum().resistanceOhm(), "of all its parts together, at that peak"));
         figures.add(only(Section.DAMPING, "Bulk over ceramics", "", present.optimum().ratio(), "more lowers the best peak"));
+        if (rail.loadStep() != null) {
+            figures.add(leastBulk(present.optimum(), rail.loadStep()));
+        }
+    }
+
+    private static TargetImpedance targetOf(LoadStep step) {
+        return TargetImpedance.of(step.allowedDeviationV(), Math.abs(step.toA() - step.fromA()), step.slewAPerS());
+    }
+
+    /** So that the peak without the loop stays at what the load step allows. */
+    private static DynamicFigure leastBulk(OptimalDamping present, LoadStep step) {
+        double targetOhm = targetOf(step).impedanceOhm();
+        OptimalDamping least = OptimalDamping.ofPeak(present.inductanceH(), present.capacitanceF(), targetOhm);
+        return only(Section.DAMPING, "Least bulk over ceramics for the target impedance", "", least.ratio(), Words.quantity(least.bulkF(), "F") + " with an ESR of "
+                + Words.quantity(least.resistanceOhm(), "\u03a9") + " in all would keep the peak at " + Words.quantity(targetOhm, "\u03a9")
+                + ", the allowed deviation over the step, without any help of the loop; the bank has " + Words.quantity(present.ratio(), "")
+                + " times its ceramics");
     }
 
     private static String standing(PresentDamping present) {

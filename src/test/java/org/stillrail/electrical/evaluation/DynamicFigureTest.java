@@ -7,6 +7,9 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.stillrail.electrical.capacitor.SeriesRlc;
+import org.stillrail.electrical.capacitor.Technology;
+import org.stillrail.electrical.damping.OptimalDamping;
 import org.stillrail.electrical.requirement.ConverterFigures;
 import org.stillrail.electrical.requirement.InputRange;
 import org.stillrail.electrical.requirement.LoadStep;
@@ -128,10 +131,27 @@ class DynamicFigureTest {
                 .noneMatch(figure -> figure.name().equals("Best ESR of the bulk"));
     }
 
+    /** 0.1 V over 4 A are 25 mohm. A bank of plain parts with just that ratio and its best ESR peaks at 25 mohm. */
     @Test
-    void withoutALoadStepThereIsNoPattern() {
+    void theLeastBulkKeepsThePeakAtTheTargetImpedance() {
+        EvaluationInput input = Rails.sound();
+        DynamicFigure least = figure(Evaluation.evaluate(input), "Least bulk over ceramics for the target impedance");
+        double squared = 2.2e-6 / 60e-6 / (0.025 * 0.025);
+        assertThat(least.shown()).isCloseTo(squared * (1 + Math.sqrt(1 + 4 / squared)), withinPercentage(0.01));
+        assertThat(least.note()).contains("keep the peak at " + Words.quantity(0.025, "\u03a9"))
+                .contains("the bank has " + Words.quantity(figure(Evaluation.evaluate(input), "Bulk over ceramics").shown(), "") + " times");
+        double bestOhm = OptimalDamping.ofRatio(2.2e-6, 60e-6, least.shown()).resistanceOhm();
+        EvaluationInput built = Rails.input(Rails.everything(),
+                Rails.part("bulk", 1, Technology.POLYMER_ALUMINIUM, 6.3, new SeriesRlc(least.shown() * 60e-6, bestOhm, 0)),
+                Rails.part("ceramics", 1, Technology.CERAMIC_CLASS_2, 10, new SeriesRlc(60e-6, 0, 0)));
+        assertThat(figure(Evaluation.evaluate(built), "Peak of bank and inductor, loop open").shown()).isCloseTo(0.025, withinPercentage(0.1));
+    }
+
+    @Test
+    void withoutALoadStepThereIsNoPatternAndNoTarget() {
         assertThat(Evaluation.evaluate(Rails.sound().withRail(Rails.with(Rails.everything(), (LoadStep) null))).dynamics())
-                .noneMatch(figure -> figure.name().equals("Worst load pattern"));
+                .noneMatch(figure -> figure.name().equals("Worst load pattern")).noneMatch(figure -> figure.name().contains("target impedance"))
+                .anyMatch(figure -> figure.name().equals("Bulk over ceramics"));
     }
 
     @Test
