@@ -97,7 +97,9 @@ public final class RailFacts {
                 + (converter.topology() == Topology.BUCK ? "" : ", edges of the rectifier's current " + q(converter.edgeOrUsualS(), "s")
                         + (converter.edgeS() == null ? " (not stated, usual)" : "")), null);
         ControlFigures control = converter.control();
-        if (control != null) {
+        if (control != null && converter.topology() != Topology.BUCK) {
+            add("Loop", "not modelled for this converter; its crossover is stated as " + q(control.crossoverHz(), "Hz"), null);
+        } else if (control != null) {
             String mode = control.kind() == ControlFigures.Kind.VOLTAGE_MODE
                     ? "voltage mode, ramp " + q(control.rampV(), "V")
                     : "peak current mode, sense " + q(control.senseOhm(), "ohm") + ", slope " + q(control.slopeAPerS(), "A/s");

@@ -79,12 +79,19 @@ final class RailForm {
         Double limitA = form.positive("currentLimit", "Current limit", "A", false);
         Double turns = topology == Topology.FLYBACK ? form.positive("turnsRatio", "Turns ratio", "", true) : null;
         Double edgeS = topology == Topology.BUCK ? null : form.positive("edge", "Edge of the rectifier current", "s", false);
-        ControlFigures control = readControl(form);
-        if (topology == null || inductanceH == null || resistanceOhm == null || phases == null || switchingHz == null || control == null) {
+        ControlFigures control = topology == null || topology == Topology.BUCK ? readControl(form) : readUnmodelled(form);
+        if (topology == null || inductanceH == null || resistanceOhm == null || phases == null || switchingHz == null || topology == Topology.BUCK && control == null) {
             return null;
         }
         return new ConverterFigures(topology, inductanceH, or(inductanceTolerance, 0), resistanceOhm, phases, switchingHz,
                 or(switchingTolerance, 0), control, limitA, turns, edgeS, inductanceLeft);
+    }
+
+    /** Of a loop that is not modelled only its crossover counts, where the ESR is read; null where nobody says it. */
+    private static ControlFigures readUnmodelled(Form form) {
+        Double crossoverHz = form.positive("statedCrossover", "Crossover of its loop", "Hz", false);
+        return crossoverHz == null ? null
+                : new ControlFigures(ControlFigures.Kind.VOLTAGE_MODE, null, null, null, null, null, null, null, crossoverHz, null);
     }
 
     private static ControlFigures readControl(Form form) {
@@ -346,7 +353,9 @@ final class RailForm {
                 .with("currentLimit", Quantity.entry(converter.currentLimitA(), "A"))
                 .with("turnsRatio", Quantity.entry(converter.turnsRatio()))
                 .with("edge", Quantity.entry(converter.edgeS(), "s"));
-        if (control != null) {
+        if (control != null && converter.topology() != Topology.BUCK) {
+            form.with("statedCrossover", Quantity.entry(control.crossoverHz(), "Hz"));
+        } else if (control != null) {
             form.with("control", control.kind().name())
                     .with("ramp", Quantity.entry(control.rampV(), "V"))
                     .with("sense", Quantity.entry(control.senseOhm(), "ohm"))

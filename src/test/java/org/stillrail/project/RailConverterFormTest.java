@@ -27,6 +27,17 @@ class RailConverterFormTest {
         assertThat(converterFact(read)).startsWith("flyback of 4 to 1 turns").contains("edges of the rectifier's current 40 ns");
     }
 
+    /** Its loop is not modelled, so nothing of it is asked for. */
+    @Test
+    void aConverterWithoutALoopModelNeedsNoControlFields() {
+        Form form = form(Topology.INVERTING_BUCK_BOOST).with("control", "VOLTAGE_MODE").with("ramp", "").with("crossover", "").with("phaseMargin", "");
+        RailDocument read = RailForm.read(form);
+        assertThat(read.figures().converter().control()).isNull();
+        RailDocument stated = RailForm.read(form.with("statedCrossover", "4k"));
+        assertThat(stated.figures().converter().control().crossoverHz()).isEqualTo(4e3);
+        assertThat(RailForm.read(RailForm.fill(stated))).isEqualTo(stated);
+    }
+
     @Test
     void aFlybackWithoutTurnsIsRefusedByTheField() {
         Form form = form(Topology.FLYBACK).with("edge", "0");

@@ -38,11 +38,11 @@ final class DampingJudge implements Judge {
 
     @Override
     public Verdict at(CornerFigures figures) {
-        if (rail.converter().control() == null) {
-            return form.notAsked("The converter's control is not stated, so there is no loop to damp.");
-        }
         if (rail.converter().topology() != Topology.BUCK) {
             return form.notModelled("The loop of a " + rail.converter().topology().label() + " converter is not modelled.");
+        }
+        if (rail.converter().control() == null) {
+            return form.notAsked("The converter's control is not stated, so there is no loop to damp.");
         }
         String corner = figures.corner().name();
         if (!figures.loop().answered()) {

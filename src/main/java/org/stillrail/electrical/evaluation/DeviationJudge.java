@@ -28,11 +28,11 @@ final class DeviationJudge implements Judge {
         if (rail.loadStep() == null) {
             return form.notAsked("The rail states no load step.");
         }
-        if (rail.converter().control() == null) {
-            return form.notAsked("The converter's control is not stated, so there is no loop that answers the step.");
-        }
         if (rail.converter().topology() != Topology.BUCK) {
             return form.notModelled("The load step of a " + rail.converter().topology().label() + " converter is not modelled.");
+        }
+        if (rail.converter().control() == null) {
+            return form.notAsked("The converter's control is not stated, so there is no loop that answers the step.");
         }
         double limit = rail.loadStep().allowedDeviationV();
         String corner = figures.corner().name();

@@ -43,11 +43,11 @@ final class LoopMarginJudge implements Judge {
         if (least == null) {
             return form.notAsked();
         }
-        if (rail.converter().control() == null) {
-            return form.notAsked("The converter's control is not stated, so there is no loop with a margin.");
-        }
         if (rail.converter().topology() != Topology.BUCK) {
             return form.notModelled("The loop of a " + rail.converter().topology().label() + " converter is not modelled.");
+        }
+        if (rail.converter().control() == null) {
+            return form.notAsked("The converter's control is not stated, so there is no loop with a margin.");
         }
         String corner = figures.corner().name();
         if (!figures.loop().answered()) {
