@@ -1,6 +1,7 @@
 package org.stillrail.review;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.access.prepost.PreAuthorize;
@@ -133,13 +134,24 @@ class ReviewController {
         if (!form.errors().none()) {
             return again(bank, form, person, null);
         }
-        String about = form.isBlank("commentAbout") ? null : form.text("commentAbout", "What it is about", false);
-        if (about != null && !panel.subjects(bank).containsKey(about)) {
+        String about = form.isBlank("commentAbout") ? "" : form.get("commentAbout");
+        Optional<CommentSubject> subject = CommentSubject.of(bank.document(), evaluated(bank)).stream()
+                .filter(each -> each.anchor().equals(about)).findFirst();
+        if (subject.isEmpty()) {
             form.errors().add("commentAbout", "Choose one of the list");
             return again(bank, form, person, null);
         }
-        reviews.comment(bank, about, remark, person);
+        reviews.comment(bank, subject.get(), remark, person);
         return done(bank, "Your comment stands beside revision " + number + ".", redirect);
+    }
+
+    /** Null where the physics refuses the bank; there is no verdict then that a comment could be tied to. */
+    private Evaluation evaluated(Bank bank) {
+        try {
+            return reviews.evaluate(bank);
+        } catch (EvaluationRefusedException e) {
+            return null;
+        }
     }
 
     private ModelAndView again(Bank bank, Form form, CurrentPerson person, Evaluation evaluation) {

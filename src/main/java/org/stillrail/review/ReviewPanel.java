@@ -1,9 +1,7 @@
 package org.stillrail.review;
 
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -15,7 +13,6 @@ import org.stillrail.bank.Bank;
 import org.stillrail.bank.BankPanel;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.EvaluationRefusedException;
-import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.library.Library;
 import org.stillrail.library.PartChoice;
 import org.stillrail.library.Vetting;
@@ -60,18 +57,25 @@ class ReviewPanel implements BankPanel {
     /**
      * The review as one person sees it.
      *
-     * @param form       what was typed
-     * @param evaluation of the revision, or null where it has not been done
+     * @param form  what was typed
+     * @param given evaluation of the revision, or null where it has not been done
      */
-    ReviewView view(Bank bank, CurrentPerson person, Form form, Evaluation evaluation) {
+    ReviewView view(Bank bank, CurrentPerson person, Form form, Evaluation given) {
+        Evaluation evaluation = given;
+        String refused = null;
+        try {
+            evaluation = given == null ? reviews.evaluate(bank) : given;
+        } catch (EvaluationRefusedException e) {
+            refused = e.getMessage() + ".";
+        }
         UUID revisionId = bank.revision().id();
         Optional<Snapshot> snapshot = snapshots.ofRevision(revisionId);
         Optional<Refusal> submit = rules.refusal(ReviewStep.SUBMITTED, bank, person);
         return new ReviewView(bank, timeline.of(bank), rows.concessions(revisionId), snapshot.map(Snapshot::id).orElse(null),
                 snapshot.map(Snapshot::sha256).orElse(null), snapshot.map(snapshots::signed).orElse(List.of()),
-                notVetted(bank), submit.isEmpty() ? submission(bank, evaluation) : null, mayComment(person),
+                notVetted(bank), submit.isEmpty() ? submission(bank, evaluation, refused) : null, mayComment(person),
                 offer(ReviewStep.APPROVED, bank, person), offer(ReviewStep.RETURNED, bank, person), offer(ReviewStep.RECALLED, bank, person),
-                submit.filter(Refusal::worthSaying).map(Refusal::sentence).orElse(null), Signature.MEANING, subjects(bank), form);
+                submit.filter(Refusal::worthSaying).map(Refusal::sentence).orElse(null), Signature.MEANING, subjects(bank, evaluation), form);
     }
 
     private List<String> notVetted(Bank bank) {
@@ -86,27 +90,21 @@ class ReviewPanel implements BankPanel {
         return members;
     }
 
-    /** What a comment may be about: the whole, a branch, a verdict. */
-    Map<String, String> subjects(Bank bank) {
-        Map<String, String> subjects = new LinkedHashMap<>();
-        subjects.put("", "the revision as a whole");
-        bank.document().branches().forEach(branch -> subjects.put("branch '" + branch.label() + "'", "branch '" + branch.label() + "'"));
-        Arrays.stream(Requirement.values()).map(requirement -> "the verdict on " + requirement.label().toLowerCase(Locale.ROOT))
-                .forEach(verdict -> subjects.put(verdict, verdict));
-        return subjects;
+    private List<ReviewView.Subject> subjects(Bank bank, Evaluation evaluation) {
+        List<Comment> said = rows.commentsOfBank(bank.id()).stream().filter(comment -> comment.revisionId().equals(bank.revision().id())).toList();
+        return CommentSubject.of(bank.document(), evaluation).stream().map(subject -> {
+            List<Comment> tied = said.stream().filter(comment -> comment.subject().equals(subject)).toList();
+            return new ReviewView.Subject(subject.anchor(), subject.words(bank.document()), tied.size(),
+                    tied.isEmpty() ? null : tied.get(0).anchor());
+        }).toList();
     }
 
-    private ReviewView.Submission submission(Bank bank, Evaluation given) {
+    private ReviewView.Submission submission(Bank bank, Evaluation evaluation, String refused) {
         Map<String, String> owners = new LinkedHashMap<>();
         owners.put("", "choose");
         members(bank).forEach((id, name) -> owners.put(id.toString(), name));
-        try {
-            Evaluation evaluation = given == null ? reviews.evaluate(bank) : given;
-            return new ReviewView.Submission(
-                    evaluation.verdicts().stream().filter(verdict -> verdict.outcome().needsConcession()).toList(), owners, null);
-        } catch (EvaluationRefusedException e) {
-            return new ReviewView.Submission(List.of(), owners, e.getMessage() + ".");
-        }
+        return new ReviewView.Submission(evaluation == null ? List.of()
+                : evaluation.verdicts().stream().filter(verdict -> verdict.outcome().needsConcession()).toList(), owners, refused);
     }
 
     private ReviewView.Offer offer(ReviewStep step, Bank bank, CurrentPerson person) {

@@ -71,13 +71,15 @@ class ReviewRows {
 
     void add(Comment comment) {
         jdbc.sql("""
-                        insert into review_comment (id, revision_id, person_id, person, made_at, about, remark)
-                        values (:id, :revisionId, :personId, :person, :at, :about, :remark)""")
-                .param("id", UUID.randomUUID())
+                        insert into review_comment (id, revision_id, person_id, person, made_at, requirement, branch, about, remark)
+                        values (:id, :revisionId, :personId, :person, :at, :requirement, :branch, :about, :remark)""")
+                .param("id", comment.id())
                 .param("revisionId", comment.revisionId())
                 .param("personId", comment.personId())
                 .param("person", comment.person())
                 .param("at", comment.at())
+                .param("requirement", comment.subject().requirement() == null ? null : comment.subject().requirement().name())
+                .param("branch", comment.subject().branch())
                 .param("about", comment.about())
                 .param("remark", comment.remark())
                 .update();
@@ -89,9 +91,16 @@ class ReviewRows {
                         select c.* from review_comment c join bank_revision r on r.id = c.revision_id
                         where r.subject_id = :bankId order by c.made_at, c.id""")
                 .param("bankId", bankId)
-                .query((row, index) -> new Comment(row.getObject("revision_id", UUID.class), row.getObject("person_id", UUID.class),
-                        row.getString("person"), row.getObject("made_at", OffsetDateTime.class), row.getString("about"), row.getString("remark")))
+                .query(ReviewRows::comment)
                 .list();
+    }
+
+    private static Comment comment(ResultSet row, int index) throws SQLException {
+        String requirement = row.getString("requirement");
+        return new Comment(row.getObject("id", UUID.class), row.getObject("revision_id", UUID.class), row.getObject("person_id", UUID.class),
+                row.getString("person"), row.getObject("made_at", OffsetDateTime.class),
+                new CommentSubject(requirement == null ? null : Requirement.valueOf(requirement), row.getObject("branch", Integer.class)),
+                row.getString("about"), row.getString("remark"));
     }
 
     private static StepTaken step(ResultSet row, int index) throws SQLException {

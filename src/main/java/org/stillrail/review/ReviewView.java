@@ -1,5 +1,6 @@
 package org.stillrail.review;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -17,6 +18,7 @@ import org.stillrail.web.Form;
  * @param signatures  under this revision
  * @param notVetted   its parts that are not vetted and how far each may be relied on, a phrase each
  * @param submission  null where the person cannot submit this revision
+ * @param subjects    what a comment may be tied to, the whole first
  * @param form        what was typed, or empty
  */
 record ReviewView(
@@ -34,7 +36,7 @@ record ReviewView(
         Offer recall,
         String submitRefusal,
         String meaning,
-        Map<String, String> subjects,
+        List<Subject> subjects,
         Form form) {
 
     /**
@@ -49,6 +51,23 @@ record ReviewView(
         public String field(Verdict verdict, String part) {
             return SubmissionForm.field(verdict.requirement(), ConcessionRules.Part.valueOf(part));
         }
+    }
+
+    /**
+     * What a comment may be tied to.
+     *
+     * @param anchor id of its place on the page, empty for the whole
+     * @param said   how many comments on this revision are tied to it
+     * @param first  id of the first of them, or null
+     */
+    record Subject(String anchor, String words, long said, String first) {
+    }
+
+    /** The choices of the form for a comment, words by anchor. */
+    public Map<String, String> choices() {
+        Map<String, String> choices = new LinkedHashMap<>();
+        subjects.forEach(subject -> choices.put(subject.anchor(), subject.words()));
+        return choices;
     }
 
     /**

@@ -119,9 +119,10 @@ class ReviewWriter {
     }
 
     @Transactional
-    public void comment(UUID revisionId, String about, String remark, CurrentPerson person, OffsetDateTime at) {
+    public void comment(UUID revisionId, CommentSubject subject, String remark, CurrentPerson person, OffsetDateTime at) {
         Bank bank = banks.requireRevision(revisionId);
-        rows.add(new Comment(revisionId, person.id(), person.displayName(), at, about, remark));
+        String about = subject.equals(CommentSubject.WHOLE) ? null : subject.words(bank.document());
+        rows.add(new Comment(UUID.randomUUID(), revisionId, person.id(), person.displayName(), at, subject, about, remark));
         record("bank commented", bank, person, Map.of());
     }
 

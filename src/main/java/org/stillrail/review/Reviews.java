@@ -67,8 +67,8 @@ class Reviews {
     }
 
     @PreAuthorize(May.COMMENT)
-    public void comment(Bank bank, String about, String remark, CurrentPerson person) {
-        writer.comment(bank.revision().id(), about, remark, person, now());
+    public void comment(Bank bank, CommentSubject subject, String remark, CurrentPerson person) {
+        writer.comment(bank.revision().id(), subject, remark, person, now());
     }
 
     OffsetDateTime now() {

@@ -32,12 +32,12 @@ class Timeline {
         List<TimelineEntry> entries = new ArrayList<>();
         for (StepTaken step : rows.stepsOfBank(bank.id())) {
             int revision = numbers.get(step.revisionId());
-            entries.add(new TimelineEntry(step.at(), revision, sentence(step, revision, signatures), step.remark()));
+            entries.add(new TimelineEntry(step.at(), revision, sentence(step, revision, signatures), step.remark(), null, null));
         }
         for (Comment comment : rows.commentsOfBank(bank.id())) {
             int revision = numbers.get(comment.revisionId());
             entries.add(new TimelineEntry(comment.at(), revision, comment.person() + " said of "
-                    + (comment.about() == null ? "" : comment.about() + " in ") + "revision " + revision + ":", comment.remark()));
+                    + (comment.about() == null ? "" : comment.about() + " in ") + "revision " + revision + ":", comment.remark(), comment.anchor(), place(bank, revision, comment.subject())));
         }
         entries.sort(Comparator.comparing(TimelineEntry::at));
         return entries;
@@ -53,6 +53,14 @@ class Timeline {
             case SUPERSEDED -> "With that, " + what + " is superseded.";
             case RECALLED -> step.person() + " recalled " + what + ".";
         };
+    }
+
+    /** A branch stands at its place in the revision that the comment is on; on the page of another one it may be a different branch. */
+    private static String place(Bank shown, int revision, CommentSubject subject) {
+        if (subject.anchor().isEmpty()) {
+            return null;
+        }
+        return (revision == shown.revision().number() ? "" : "/banks/" + shown.id() + "/revisions/" + revision) + "#" + subject.anchor();
     }
 
     /** A signature is given at the same instant as its step. */

@@ -3,6 +3,7 @@ package org.stillrail.journey;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Download;
+import com.microsoft.playwright.options.SelectOption;
 import java.nio.file.Files;
 import org.junit.jupiter.api.Test;
 import org.stillrail.document.Sha256;
@@ -33,6 +34,15 @@ class ReviewJourney {
         reviewer.open("/waiting");
         reviewer.follow(BANK);
         reviewer.sees("Is the note enough?");
+        reviewer.follow("Comment on the verdict on ripple");
+        assertThat(reviewer.field("Said of").inputValue()).isEqualTo("verdict-ripple");
+        reviewer.fill("Comment on revision 2", "Near the limit.");
+        reviewer.press("Add the comment");
+        reviewer.sees("said of the verdict on ripple in revision 2:");
+        reviewer.page().locator("#corner").selectOption(new SelectOption().setIndex(1));
+        reviewer.rests();
+        reviewer.follow("1 comment on the verdict on ripple");
+        assertThat(reviewer.page().locator("li:target").innerText()).contains("Near the limit.");
         reviewer.fill("What has to change, and why", "Say which question.");
         reviewer.press("Return for changes");
         reviewer.sees("Revision 2 is returned.");

@@ -184,6 +184,19 @@ abstract class ReviewRowsSuite {
     }
 
     @Test
+    void aCommentComesBackTiedAndAnOlderOneWithItsWordsAlone() {
+        UUID author = stored.person();
+        UUID bank = stored.bank(author);
+        UUID revision = stored.revision(bank, author, BankState.IN_WORK);
+        List<Comment> said = List.of(
+                new Comment(UUID.randomUUID(), revision, author, "Person", StoredBanks.MADE, new CommentSubject(Requirement.LIFE, null), "the verdict on life", "a"),
+                new Comment(UUID.randomUUID(), revision, author, "Person", StoredBanks.MADE.plusSeconds(1), new CommentSubject(null, 0), "branch 1 'bulk'", "b"),
+                new Comment(UUID.randomUUID(), revision, author, "Person", StoredBanks.MADE.plusSeconds(2), CommentSubject.WHOLE, "branch 'bulk'", "as before"));
+        said.forEach(rows::add);
+        assertThat(rows.commentsOfBank(bank)).usingRecursiveComparison().ignoringFields("at").isEqualTo(said);
+    }
+
+    @Test
     void postgresItselfRefusesToChangeWhatWasSigned() {
         assumeTrue(database.isPostgres(), "H2 has no triggers in SQL");
         for (String table : List.of("review_snapshot", "review_signature", "review_step", "concession", "review_comment")) {

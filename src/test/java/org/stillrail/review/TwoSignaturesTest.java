@@ -3,6 +3,7 @@ package org.stillrail.review;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
@@ -12,6 +13,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -22,8 +24,11 @@ import org.springframework.test.web.servlet.ResultActions;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.Role;
 import org.stillrail.bank.Bank;
+import org.stillrail.bank.BankDocument;
 import org.stillrail.bank.BankState;
 import org.stillrail.bank.Banks;
+import org.stillrail.bank.BranchDocument;
+import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.support.AppTest;
 import org.stillrail.support.TeamBench;
 import org.stillrail.support.TestPeople;
@@ -45,6 +50,9 @@ class TwoSignaturesTest {
 
     @Autowired
     private Snapshots snapshots;
+
+    @Autowired
+    private ReviewRows rows;
 
     @Autowired
     private InstallationCheck check;
@@ -99,15 +107,38 @@ class TwoSignaturesTest {
     void aCommentStaysTiedToWhatItWasSaidOf() throws Exception {
         TeamBench bench = new TeamBench(context, people.with(Role.ENGINEER));
         Bank bank = bench.addBank(4);
-        engineer("/banks/" + bank.id() + "/revisions/1/comments", "commentRemark", "Why four?", "commentAbout", "branch 'bulk'")
-                .andExpect(status().is3xxRedirection());
-        engineer("/banks/" + bank.id() + "/revisions/1/comments", "commentRemark", "?", "commentAbout", "branch 'none'")
-                .andExpect(status().isUnprocessableContent());
+        comment(bank, "Why four?", "card-0").andExpect(status().is3xxRedirection());
+        comment(bank, "?", "card-1").andExpect(status().isUnprocessableContent());
         bench.revise(bank, 5);
         mvc.perform(get("/banks/" + bank.id()).with(people.as(Role.VIEWER)))
-                .andExpect(content().string(containsString("said of branch &#39;bulk&#39; in revision 1:")));
+                .andExpect(content().string(allOf(containsString("said of branch 1 &#39;bulk&#39; in revision 1:"),
+                        containsString("href=\"/banks/" + bank.id() + "/revisions/1#card-0\""), not(containsString("1 comment on ")))));
         mvc.perform(get("/banks/" + bank.id() + "/revisions/2/differences").with(people.as(Role.REVIEWER))).andExpect(status().isOk())
                 .andExpect(content().string(allOf(containsString("was 4 \u00d7 TEAM-"), containsString("and is 5 \u00d7 TEAM-"), containsString("Ripple"))));
+    }
+
+    @Test
+    void branchesOfOneNameAreToldApartAndOnlyVerdictsThatAreAskedForAreOffered() throws Exception {
+        CurrentPerson author = people.with(Role.ENGINEER);
+        TeamBench bench = new TeamBench(context, author);
+        BankDocument one = bench.addBank(2).document();
+        List<BranchDocument> twice = List.of(one.branches().get(0), one.branches().get(0));
+        Bank bank = TeamBench.as(author, () -> banks.add(bench.rail().id(), "Twins " + bench.unique(),
+                new BankDocument(one.railRevisionId(), null, twice, null), author));
+        comment(bank, "This one is too far away", "card-1").andExpect(status().is3xxRedirection());
+        comment(bank, "Nor is this", "card-1").andExpect(status().is3xxRedirection());
+        comment(bank, "Close to the limit", "verdict-ripple").andExpect(status().is3xxRedirection());
+        comment(bank, "Nobody asks", "verdict-life").andExpect(status().isUnprocessableContent());
+        String page = mvc.perform(get("/banks/" + bank.id()).with(people.as(author))).andReturn().getResponse().getContentAsString();
+        assertThat(page).contains("said of branch 2 &#39;bulk&#39; in revision 1:", "href=\"#card-1\"", "2 comments on branch 2 &#39;bulk&#39;",
+                        "1 comment on the verdict on ripple", "<option value=\"card-0\">branch 1 &#39;bulk&#39;</option>")
+                .doesNotContain("comments on branch 1", "value=\"verdict-life\"");
+        assertThat(rows.commentsOfBank(bank.id())).extracting(Comment::subject).containsExactly(new CommentSubject(null, 1),
+                new CommentSubject(null, 1), new CommentSubject(Requirement.RIPPLE, null));
+    }
+
+    private ResultActions comment(Bank bank, String remark, String about) throws Exception {
+        return engineer("/banks/" + bank.id() + "/revisions/1/comments", "commentRemark", remark, "commentAbout", about);
     }
 
     @Test
