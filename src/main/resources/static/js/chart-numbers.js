@@ -143,8 +143,10 @@
       }
       cell(row, 'td', notes.join(', ')).className = 'chart-what';
     }
-    caption.textContent = `${data.y.label} over ${data.x.label}: ${body.rows.length} rows chosen from ${view.mainPoints().length} points; the ends, marks and `
-      + 'extremes are among them. Between its points a curve is read as it is drawn.'
+    const points = view.mainPoints().length;
+    caption.textContent = `${data.y.label} over ${data.x.label}: `
+      + (body.rows.length < points ? `${body.rows.length} rows chosen from ${points} points; the ends, marks and extremes are among them.` : `all ${points} points and the marks.`)
+      + ' Between its points a curve is read as it is drawn.'
       + (beyond ? ' * extrapolated beyond its evidence.' : '');
     numbers.querySelector('.chart-rows').replaceChildren(table);
     numbers.dataset.stale = 'no';

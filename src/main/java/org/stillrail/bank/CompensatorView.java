@@ -98,6 +98,9 @@ record CompensatorView(String statement, List<Line> response, List<Line> parts, 
     }
 
     private static String frequencies(List<Double> hz) {
+        if (hz.size() == 2 && hz.get(0).equals(hz.get(1))) {
+            return q(hz.get(0), "Hz") + ", twice";
+        }
         return hz.isEmpty() ? "none" : hz.stream().map(each -> q(each, "Hz")).collect(Collectors.joining(" and "));
     }
 

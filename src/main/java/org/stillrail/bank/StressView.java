@@ -28,6 +28,8 @@ import org.stillrail.web.Quantity;
  */
 public record StressView(List<Row> rows, List<Fact> facts, String caution) {
 
+    /** Less than anyone could measure. */
+    private static final double LEAST_RISE_K = 0.01;
     private static final String STORED = "stored-charge-and-energy";
 
     /** One branch. */
@@ -76,14 +78,14 @@ public record StressView(List<Row> rows, List<Fact> facts, String caution) {
             return cell("unknown", verdict, verdict.sentence(), "");
         }
         return cell(BankView.percent(verdict.value() / branch.ratedVoltageV()) + " of " + q(branch.ratedVoltageV(), "V"), verdict,
-                "with the peak of the ripple; rated" + at(verdict.corner()), source);
+                "with the peak of the ripple" + at(verdict.corner()), source);
     }
 
     private static Cell ripple(Verdict verdict, String source) {
         if (verdict.value() == null) {
             return cell(verdict.outcome() == Outcome.NOT_ASKED ? "no rating needed" : verdict.outcome().label(), verdict, verdict.sentence(), "");
         }
-        return cell(q(verdict.value(), "A") + " of " + q(verdict.limit(), "A"), verdict, "weighed by frequency; rated" + at(verdict.corner()),
+        return cell(q(verdict.value(), "A") + " of " + q(verdict.limit(), "A"), verdict, "weighed by frequency, of what the rule allows" + at(verdict.corner()),
                 source);
     }
 
@@ -94,9 +96,13 @@ public record StressView(List<Row> rows, List<Fact> facts, String caution) {
             return cell(hottest == null ? "unknown" : "runs away", verdict, verdict.sentence(), hottest == null ? "" : source);
         }
         String allowed = hottest.allowedC() == null ? "" : ", " + q(hottest.allowedC(), "degC") + " allowed";
-        return cell(q(hottest.heat().coreC(), "degC") + ", " + q(hottest.heat().riseK(), "K") + " over the air", verdict,
+        return cell(q(hottest.heat().coreC(), "degC") + ", " + rise(hottest.heat().riseK()) + " over the air", verdict,
                 (hottest.heat().estimated() ? "thermal resistance estimated" : "thermal resistance rated") + allowed + at(stress.hottestCorner()),
                 hottest.allowedC() == null ? "" : source);
+    }
+
+    private static String rise(double kelvin) {
+        return kelvin < LEAST_RISE_K ? "under " + q(LEAST_RISE_K, "K") : q(kelvin, "K");
     }
 
     private static Cell life(BranchStress stress, Technology technology) {
@@ -110,7 +116,7 @@ public record StressView(List<Row> rows, List<Fact> facts, String caution) {
     }
 
     private static Cell cell(String figure, Verdict verdict, String note, String source) {
-        boolean asked = verdict.outcome() != Outcome.NOT_ASKED;
+        boolean asked = verdict.outcome() != Outcome.NOT_ASKED && !verdict.outcome().label().equals(figure);
         return new Cell(figure, asked ? verdict.outcome().label() : "", VerdictTurn.css(verdict), note, source);
     }
 

@@ -83,7 +83,7 @@ class BankFiguresPagesTest {
         String page = page(30e3);
         assertThat(page).contains("Rule: common practice, no source.",
                 "Rule: the datasheet&#39;s own ratings, nothing taken off (common practice, no source).")
-                .containsPattern("<span class=\"figure\">unknown</span>\\s*<span class=\"small\">The datasheet figure for life is missing.</span>")
+                .containsPattern("<span class=\"figure\">unknown</span>\\s*<div class=\"small\">The datasheet figure for life is missing.</div>")
                 .contains("id=\"stress-0\"", "href=\"#stress-0\"");
         Matcher targets = Pattern.compile("<a class=\"small nowrap\" href=\"#([^\"]+)\"").matcher(page);
         assertThat(targets.results().map(each -> each.group(1)).toList()).isNotEmpty()

@@ -10,6 +10,7 @@ import org.stillrail.electrical.capacitor.ImpedancePoint;
 import org.stillrail.electrical.capacitor.Require;
 import org.stillrail.electrical.curve.Extrema;
 import org.stillrail.electrical.curve.Extremum;
+import org.stillrail.electrical.curve.Hertz;
 import org.stillrail.electrical.curve.Sloped;
 
 /**
@@ -69,7 +70,7 @@ public record PresentDamping(
         for (Branch branch : bank.branches()) {
             double reactance = branch.part().at(hz).reactanceOhm();
             if (!(reactance < 0)) {
-                throw new IllegalArgumentException("Branch '" + branch.label() + "' is not capacitive at " + hz + " Hz");
+                throw new IllegalArgumentException("Branch '" + branch.label() + "' is not capacitive at " + Hertz.words(hz));
             }
             sum += branch.count() / (-2 * Math.PI * hz * reactance);
         }

@@ -127,7 +127,7 @@ public record DynamicFigure(Section section, String name, String unit, Double sh
         if (shown.steps() != null && shown.steps().answered()) {
             StepPair pair = shown.steps().value();
             figures.add(stepped(corners, "Undershoot", "V", pair, StepPair::undershootV, "at the load step or its release"));
-            figures.add(stepped(corners, "Overshoot", "V", pair, StepPair::overshootV, "likewise"));
+            figures.add(stepped(corners, "Overshoot", "V", pair, StepPair::overshootV, "at the load step or its release"));
             figures.add(only(Section.LOAD_STEP, "Lowest after the step", "s", pair.step().undershootAtS(), "time from the start of the edge"));
             if (alone != null && pair.step().undershootAtS() != null) {
                 Double fallenV = alone.step().deviationAt(pair.step().undershootAtS());

@@ -15,6 +15,7 @@ final class Words {
     private static final int USUAL_DIGITS = 3;
     private static final int MOST_DIGITS = 7;
     private static final int MOST_DECIMALS = 12;
+    private static final double LEAST_WRITTEN = 0.1;
 
     private Words() {
     }
@@ -51,9 +52,9 @@ final class Words {
         return oneDecimal(temperatureC) + " \u00b0C";
     }
 
-    /** A difference of temperatures, likewise. */
+    /** A difference of temperatures, likewise; one that would be written as nothing is told from none. */
     static String kelvin(double differenceK) {
-        return oneDecimal(differenceK) + " K";
+        return differenceK > 0 && differenceK < LEAST_WRITTEN / 2 ? "less than 0.1 K" : oneDecimal(differenceK) + " K";
     }
 
     private static String oneDecimal(double value) {

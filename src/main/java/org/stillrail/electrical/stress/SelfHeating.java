@@ -1,5 +1,7 @@
 package org.stillrail.electrical.stress;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
@@ -23,6 +25,8 @@ public record SelfHeating(double ambientC, Double coreC, Double dissipationW, Do
     private static final int BISECTIONS = 50;
     private static final double SLOPE_K = 0.01;
     private static final double NEAR_RUNAWAY = 0.5;
+    private static final int DIGITS = 3;
+    private static final double LEAST_WRITTEN_K = 0.1;
 
     /**
      * @param dissipationW losses in W at a core temperature in degC, with the same current at every temperature
@@ -58,7 +62,7 @@ public record SelfHeating(double ambientC, Double coreC, Double dissipationW, Do
         double share = equivalentA / ratedA;
         double rise = ratedRiseK * share * share;
         return new SelfHeating(ambientC, ambientC + rise, null, null, false, String.format(Locale.ROOT,
-                "The core is %.1f K above the %.1f degC round it, by the rise of %.3g K at the rated ripple current.",
+                "The core is %.1f K above the %.1f \u00b0C round it, by the rise of %.3g K at the rated ripple current.",
                 rise, ambientC, ratedRiseK));
     }
 
@@ -80,8 +84,8 @@ public record SelfHeating(double ambientC, Double coreC, Double dissipationW, Do
         double watts = dissipationW.applyAsDouble(coreC);
         double slope = (dissipationW.applyAsDouble(coreC + SLOPE_K) - dissipationW.applyAsDouble(coreC - SLOPE_K)) / (2 * SLOPE_K);
         double feedback = thermal.kelvinPerWatt() * slope;
-        String sentence = String.format(Locale.ROOT, "%.3g W through %.3g K/W make the core %.1f K warmer than the %.1f degC round it.",
-                watts, thermal.kelvinPerWatt(), coreC - ambientC, ambientC);
+        String sentence = String.format(Locale.ROOT, "%s through %s K/W make the core %s warmer than the %.1f \u00b0C round it.",
+                power(watts), digits(thermal.kelvinPerWatt()), rise(coreC - ambientC), ambientC);
         if (feedback > NEAR_RUNAWAY) {
             sentence += " The losses grow as it warms; it is near thermal runaway.";
         }
@@ -90,8 +94,20 @@ public record SelfHeating(double ambientC, Double coreC, Double dissipationW, Do
 
     private static SelfHeating runaway(double ambientC, ThermalResistance thermal, double wattsAtAmbient) {
         return new SelfHeating(ambientC, null, wattsAtAmbient, null, thermal.estimated(), String.format(Locale.ROOT,
-                "Thermal runaway: through %.3g K/W no steady temperature is found up to %d K above the %.1f degC round it.",
-                thermal.kelvinPerWatt(), WIDEST_RISE_K, ambientC));
+                "Thermal runaway: through %s K/W no steady temperature is found up to %d K above the %.1f \u00b0C round it.",
+                digits(thermal.kelvinPerWatt()), WIDEST_RISE_K, ambientC));
+    }
+
+    private static String power(double watts) {
+        return watts < 1 ? digits(1000 * watts) + " mW" : digits(watts) + " W";
+    }
+
+    private static String digits(double value) {
+        return new BigDecimal(value).round(new MathContext(DIGITS)).stripTrailingZeros().toPlainString();
+    }
+
+    private static String rise(double kelvin) {
+        return kelvin > 0 && kelvin < LEAST_WRITTEN_K / 2 ? "less than 0.1 K" : String.format(Locale.ROOT, "%.1f K", kelvin);
     }
 
     public boolean runsAway() {

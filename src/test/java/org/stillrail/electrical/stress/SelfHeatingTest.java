@@ -30,6 +30,14 @@ class SelfHeatingTest {
         assertThat(heat.estimated()).isFalse();
     }
 
+    @Test
+    void smallWarmthIsToldInPlainNumbers() {
+        assertThat(SelfHeating.of(55, kelvinPerWatt(2613), t -> 62.6e-6).sentence())
+                .isEqualTo("0.0626 mW through 2610 K/W make the core 0.2 K warmer than the 55.0 \u00b0C round it.");
+        assertThat(SelfHeating.of(60, kelvinPerWatt(55), t -> 323e-6).sentence()).contains("the core less than 0.1 K warmer");
+        assertThat(SelfHeating.of(40, kelvinPerWatt(50), t -> 1.5).sentence()).startsWith("1.5 W through 50 K/W make the core 75.0 K warmer");
+    }
+
     /** P = P0 (1 + a (T - Ta)): rise = Rth P0 / (1 - Rth P0 a). */
     @ParameterizedTest
     @CsvSource({"0.5, 0.02", "0.5, -0.01", "0.9, 0.0105", "0.2, 0.05"})
