@@ -6,6 +6,7 @@ import org.springframework.core.annotation.Order;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.stillrail.web.Findable;
+import org.stillrail.web.SearchWords;
 
 /** Banks by name. */
 @Component
@@ -24,12 +25,13 @@ class FindBanks implements Findable {
     }
 
     @Override
-    public List<Found> find(String pattern, int most) {
+    public List<Found> find(SearchWords words, int most) {
         return jdbc.sql("""
                         select b.id, b.name, b.owner, l.name as rail, p.name as project from bank b
                         left join rail l on l.id = b.rail_id left join project p on p.id = l.project_id
-                        where lower(b.name) like :pattern escape '!' order by b.name, b.id fetch next :most rows only""")
-                .param("pattern", pattern)
+                        where\s""" + words.in("b.name") + """
+                        order by b.name, b.id fetch next :most rows only""")
+                .params(words.parameters())
                 .param("most", most)
                 .query((row, index) -> new Found(row.getString("name"), "/banks/" + row.getObject("id", UUID.class),
                         row.getString("rail") == null ? "scratch bank of " + row.getString("owner")

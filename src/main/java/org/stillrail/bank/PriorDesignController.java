@@ -3,7 +3,6 @@ package org.stillrail.bank;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
@@ -29,6 +28,7 @@ import org.stillrail.project.Rail;
 import org.stillrail.project.RailTraits;
 import org.stillrail.web.Form;
 import org.stillrail.web.Quantity;
+import org.stillrail.web.SearchWords;
 
 /** Approved banks of similar rails: describe a rail or open one, look, and copy one over. */
 @Controller
@@ -131,9 +131,7 @@ class PriorDesignController {
         Technology technology = form.read("technology", "Technology", false, Technology::ofKey);
         String project = form.text("project", "Project", false);
         Double within = form.positive("within", "Distance", "", false);
-        String pattern = project == null ? null
-                : "%" + project.toLowerCase(Locale.ROOT).replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%";
-        return new PriorDesigns.Filter(technology, pattern, within, railId);
+        return new PriorDesigns.Filter(technology, project == null ? null : SearchWords.pattern(project), within, railId);
     }
 
     private static Map<String, String> technologies() {

@@ -46,7 +46,8 @@ final class PartSearch {
                 capacitanceF == null ? null : (1 - SAME_SIZE) * capacitanceF, capacitanceF == null ? null : (1 + SAME_SIZE) * capacitanceF, voltageV, null);
     }
 
-    private static Set<Technology> technologies(String word) {
+    /** Those whose name holds the word; none for a word so short that it could be of anything. */
+    static Set<Technology> technologies(String word) {
         Set<Technology> found = EnumSet.noneOf(Technology.class);
         if (word.length() >= FEWEST_LETTERS) {
             for (Technology each : Technology.values()) {

@@ -6,7 +6,6 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -18,6 +17,7 @@ import org.stillrail.document.CanonicalJson;
 import org.stillrail.document.Revision;
 import org.stillrail.document.RevisionTable;
 import org.stillrail.electrical.capacitor.Technology;
+import org.stillrail.web.SearchWords;
 
 /** Stored parts and their revisions. */
 @Repository
@@ -55,7 +55,7 @@ class Parts {
     List<PartChoice> choices(PartFilter filter, int most) {
         Map<String, Object> parameters = new HashMap<>(Map.of("most", most));
         String where = where(filter, parameters);
-        parameters.put("start", filter.text() == null ? "%" : escaped(words(filter.text())[0]) + "%");
+        parameters.put("start", filter.text() == null ? "%" : SearchWords.of(filter.text()).beginning());
         String order = " order by case when p.vetting = 'WITHDRAWN' then 1 else 0 end,"
                 + " case when lower(p.part_number) like :start escape '!' then 0 else 1 end, p.part_number";
         return choices((filter.asksForFigures() ? LATEST : "from part p") + where + order + " fetch next :most rows only", order, parameters);
@@ -206,11 +206,9 @@ class Parts {
     private static String where(PartFilter filter, Map<String, Object> parameters) {
         List<String> conditions = new ArrayList<>();
         if (filter.text() != null) {
-            String[] words = words(filter.text());
-            for (int i = 0; i < words.length; i++) {
-                conditions.add("(lower(p.part_number) like :word" + i + " escape '!' or lower(p.maker) like :word" + i + " escape '!')");
-                parameters.put("word" + i, "%" + escaped(words[i]) + "%");
-            }
+            SearchWords words = SearchWords.of(filter.text());
+            conditions.add(words.in("p.part_number", "p.maker"));
+            parameters.putAll(words.parameters());
         }
         if (filter.technologies() != null && filter.technologies().isEmpty()) {
             conditions.add("1 = 0");
@@ -235,13 +233,5 @@ class Parts {
             parameters.put("vetting", filter.vetting().name());
         }
         return conditions.isEmpty() ? "" : " where " + String.join(" and ", conditions);
-    }
-
-    private static String[] words(String text) {
-        return text.toLowerCase(Locale.ROOT).strip().split("\\s+");
-    }
-
-    private static String escaped(String text) {
-        return text.replace("!", "!!").replace("%", "!%").replace("_", "!_");
     }
 }

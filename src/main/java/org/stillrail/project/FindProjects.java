@@ -6,6 +6,7 @@ import org.springframework.core.annotation.Order;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.stillrail.web.Findable;
+import org.stillrail.web.SearchWords;
 
 /** Projects by name or purpose. */
 @Component
@@ -24,12 +25,12 @@ class FindProjects implements Findable {
     }
 
     @Override
-    public List<Found> find(String pattern, int most) {
+    public List<Found> find(SearchWords words, int most) {
         return jdbc.sql("""
                         select id, name, purpose from project
-                        where lower(name) like :pattern escape '!' or lower(purpose) like :pattern escape '!'
+                        where\s""" + words.in("name", "purpose") + """
                         order by name fetch next :most rows only""")
-                .param("pattern", pattern)
+                .params(words.parameters())
                 .param("most", most)
                 .query((row, index) -> new Found(row.getString("name"), "/projects/" + row.getObject("id", UUID.class), row.getString("purpose")))
                 .list();

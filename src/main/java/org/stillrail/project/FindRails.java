@@ -6,6 +6,7 @@ import org.springframework.core.annotation.Order;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.stillrail.web.Findable;
+import org.stillrail.web.SearchWords;
 
 /** Rails by name. */
 @Component
@@ -24,11 +25,12 @@ class FindRails implements Findable {
     }
 
     @Override
-    public List<Found> find(String pattern, int most) {
+    public List<Found> find(SearchWords words, int most) {
         return jdbc.sql("""
                         select l.id, l.name, p.name as project from rail l join project p on p.id = l.project_id
-                        where lower(l.name) like :pattern escape '!' order by l.name, p.name, l.id fetch next :most rows only""")
-                .param("pattern", pattern)
+                        where\s""" + words.in("l.name") + """
+                        order by l.name, p.name, l.id fetch next :most rows only""")
+                .params(words.parameters())
                 .param("most", most)
                 .query((row, index) -> new Found(row.getString("name"), "/rails/" + row.getObject("id", UUID.class), row.getString("project")))
                 .list();

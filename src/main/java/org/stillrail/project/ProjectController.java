@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import java.util.function.LongConsumer;
@@ -25,6 +24,7 @@ import org.stillrail.account.Role;
 import org.stillrail.web.Form;
 import org.stillrail.web.NotFoundException;
 import org.stillrail.web.Page;
+import org.stillrail.web.SearchWords;
 import org.stillrail.web.StaleVersionException;
 
 /** The list of projects, a project with its rails, and its members. */
@@ -151,7 +151,7 @@ class ProjectController {
 
     private String list(Form form, Model model) {
         String text = form.isBlank("text") ? "" : form.get("text").strip().replace("\0", "");
-        String pattern = "%" + text.toLowerCase(Locale.ROOT).replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%";
+        String pattern = SearchWords.pattern(text);
         Page page = Page.of(form, PAGE_SIZE, projects.count(pattern));
         List<Project> shown = projects.list(pattern, page.offset(), PAGE_SIZE);
         Map<UUID, List<RailLine>> lines = lines(projects.railsOf(shown));

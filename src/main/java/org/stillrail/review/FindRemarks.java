@@ -8,6 +8,7 @@ import org.springframework.core.annotation.Order;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import org.stillrail.web.Findable;
+import org.stillrail.web.SearchWords;
 
 /** What people said in reviews: comments, remarks with a step, reasons of concessions. */
 @Component
@@ -34,17 +35,17 @@ class FindRemarks implements Findable {
 
     /** First what was said, then where: joined in one statement, H2 looks the remarks up anew for every bank revision there is. */
     @Override
-    public List<Found> find(String pattern, int most) {
+    public List<Found> find(SearchWords words, int most) {
         List<Remark> remarks = jdbc.sql("""
                         select revision_id, person, remark as said, made_at as said_at from review_comment
-                            where lower(remark) like :pattern escape '!'
+                            where\s""" + words.in("remark") + """
                         union all select revision_id, person, remark, taken_at from review_step
-                            where lower(remark) like :pattern escape '!'
+                            where\s""" + words.in("remark") + """
                         union all select c.revision_id, c.owner, c.reason, s.taken_at from concession c
                             join review_step s on s.revision_id = c.revision_id and s.step = 'SUBMITTED'
-                            where lower(c.reason) like :pattern escape '!'
+                            where\s""" + words.in("c.reason") + """
                         order by said_at desc, revision_id fetch next :most rows only""")
-                .param("pattern", pattern)
+                .params(words.parameters())
                 .param("most", most)
                 .query((row, index) -> new Remark(row.getObject("revision_id", UUID.class), row.getString("person") + ": " + row.getString("said")))
                 .list();

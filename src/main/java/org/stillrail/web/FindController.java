@@ -2,7 +2,6 @@ package org.stillrail.web;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -31,8 +30,9 @@ class FindController {
         String asked = text.substring(0, Math.min(LONGEST, text.length()));
         List<Group> groups = new ArrayList<>();
         if (!asked.isEmpty()) {
+            SearchWords words = SearchWords.of(asked);
             for (Findable room : rooms) {
-                List<Findable.Found> found = room.find(pattern(asked), MOST + 1);
+                List<Findable.Found> found = room.find(words, MOST + 1);
                 if (!found.isEmpty()) {
                     groups.add(new Group(room.heading(), found.subList(0, Math.min(MOST, found.size())), found.size() > MOST));
                 }
@@ -41,9 +41,5 @@ class FindController {
         model.addAttribute("searched", asked);
         model.addAttribute("groups", groups);
         return "find";
-    }
-
-    static String pattern(String text) {
-        return "%" + text.toLowerCase(Locale.ROOT).replace("!", "!!").replace("%", "!%").replace("_", "!_") + "%";
     }
 }

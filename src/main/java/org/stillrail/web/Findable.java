@@ -9,12 +9,11 @@ public interface Findable {
     String heading();
 
     /**
-     * Things that hold the text, whatever its case.
+     * Things that hold every word.
      *
-     * @param pattern for {@code like :pattern escape '!'} on lower-case text
-     * @param most    how many at most
+     * @param most how many at most
      */
-    List<Found> find(String pattern, int most);
+    List<Found> find(SearchWords words, int most);
 
     /**
      * One thing found.

@@ -17,6 +17,7 @@ import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.project.RailTraits;
 import org.stillrail.support.AtOnce;
 import org.stillrail.support.TestDatabase;
+import org.stillrail.web.SearchWords;
 
 /** Banks, their revisions and where each stands, as they are stored, on either engine. */
 abstract class BankRowsSuite {
@@ -187,8 +188,10 @@ abstract class BankRowsSuite {
     @Test
     void banksAreFoundByNameWhateverTheCaseAndTheSignsInIt() {
         Bank bank = stored(document(typed("bulk", 1)));
-        assertThat(new FindBanks(jdbc).find("%" + bank.name().toLowerCase(Locale.ROOT) + "%", 5)).isNotEmpty();
-        assertThat(new FindBanks(jdbc).find("%no!_such!%bank%", 5)).isEmpty();
+        String unique = bank.name().substring(5);
+        assertThat(new FindBanks(jdbc).find(SearchWords.of(unique.toUpperCase(Locale.ROOT) + "  bank"), 5)).hasSize(1);
+        assertThat(new FindBanks(jdbc).find(SearchWords.of(unique + " other"), 5)).isEmpty();
+        assertThat(new FindBanks(jdbc).find(SearchWords.of("_ %"), 5)).isEmpty();
     }
 
     @Test

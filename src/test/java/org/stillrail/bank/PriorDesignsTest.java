@@ -183,6 +183,12 @@ class PriorDesignsTest {
                         containsString("Mind the 100 %_"), not(containsString("<i>label</i>")))));
         mvc.perform(get("/find").param("q", "%_" + bench.unique()).with(people.as(Role.VIEWER)))
                 .andExpect(content().string(allOf(containsString("Mind the"), not(containsString("TEAM-" + bench.unique())))));
+        mvc.perform(get("/find").param("q", "label " + bench.unique() + " mind").with(people.as(Role.VIEWER)))
+                .andExpect(content().string(allOf(containsString("Mind the 100 %_"), not(containsString("TEAM-" + bench.unique())))));
+        mvc.perform(get("/find").param("q", "tried " + bench.unique()).with(people.as(Role.VIEWER)))
+                .andExpect(content().string(containsString("/projects/" + bench.project().id())));
+        mvc.perform(get("/find").param("q", "mislabelled " + bench.unique()).with(people.as(Role.VIEWER)))
+                .andExpect(content().string(containsString("Nothing holds every word of")));
         mvc.perform(get("/find").param("q", bank.name()).with(people.as(Role.VIEWER))).andExpect(content().string(containsString("/banks/" + bank.id())));
         mvc.perform(get("/find").with(people.as(Role.VIEWER))).andExpect(status().isOk());
     }

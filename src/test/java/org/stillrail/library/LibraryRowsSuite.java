@@ -22,7 +22,9 @@ import org.stillrail.document.Sha256;
 import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.support.AtOnce;
 import org.stillrail.support.TestDatabase;
+import org.stillrail.web.Findable;
 import org.stillrail.web.Quantity;
+import org.stillrail.web.SearchWords;
 
 /** Parts, sweeps and raw files as they are stored, on either engine. */
 abstract class LibraryRowsSuite {
@@ -124,6 +126,15 @@ abstract class LibraryRowsSuite {
     void aPartNumberIsTakenOnce() {
         stored("-once", 1e-6);
         assertThatThrownBy(() -> stored("-once", 2e-6)).isInstanceOf(DuplicateKeyException.class);
+    }
+
+    @Test
+    void partsAreFoundByEveryWordOfNumberMakerAndTechnology() {
+        Part part = stored("-found", 1e-6);
+        FindParts find = new FindParts(database.jdbc());
+        assertThat(find.find(SearchWords.of("polymer " + prefix + " NOTIONAL found"), 5)).extracting(Findable.Found::name).containsExactly(part.partNumber());
+        assertThat(find.find(SearchWords.of(prefix + "-found ceramic"), 5)).isEmpty();
+        assertThat(find.find(SearchWords.of("found " + prefix + "!"), 5)).isEmpty();
     }
 
     @Test
