@@ -1,6 +1,7 @@
 package org.stillrail.document;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import java.io.InputStream;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.StreamWriteFeature;
@@ -40,7 +41,20 @@ public final class CanonicalJson {
         try {
             return MAPPER.readValue(json, type);
         } catch (JacksonException e) {
-            throw new IllegalArgumentException("Not a readable " + type.getSimpleName() + ": " + e.getMessage(), e);
+            throw unreadable(type, e);
         }
+    }
+
+    /** As {@link #read(String, Class)}, of UTF-8 that need not be held as a whole; where reading it fails, that is not readable either. */
+    public static <T> T read(InputStream json, Class<T> type) {
+        try {
+            return MAPPER.readValue(json, type);
+        } catch (JacksonException e) {
+            throw unreadable(type, e);
+        }
+    }
+
+    private static IllegalArgumentException unreadable(Class<?> type, JacksonException e) {
+        return new IllegalArgumentException("Not a readable " + type.getSimpleName() + ": " + e.getMessage(), e);
     }
 }

@@ -127,7 +127,7 @@ public class Library {
         if (!lost.isEmpty()) {
             throw new VettingRefusedException("", lacking(part, lost) + " Give it, or set the part to proposed first.");
         }
-        PartDocument kept = document.withModel(part.document().model());
+        PartDocument kept = document.withModel(part.document().model()).withPartNumber(part.document().partNumber());
         return addRevision(part, kept, author, "part revised");
     }
 

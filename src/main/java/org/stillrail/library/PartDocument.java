@@ -54,6 +54,12 @@ public record PartDocument(
                 heightM, cost, datasheet, choice, characteristics, note, stress);
     }
 
+    public PartDocument withPartNumber(String number) {
+        return new PartDocument(number, maker, technology, capacitanceF, tolerancePercent, ratedVoltageV, losses, inductanceH,
+                selfResonanceHz, rippleRating, temperatureMinC, temperatureMaxC, endurance, dielectricCode, caseSize, lengthM, widthM,
+                heightM, cost, datasheet, model, characteristics, note, stress);
+    }
+
     /** For example 20 and 20, or 20 and 80. */
     public record Tolerance(double minusPercent, double plusPercent) {
     }

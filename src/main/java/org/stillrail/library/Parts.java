@@ -77,10 +77,11 @@ class Parts {
                 .list();
     }
 
-    /** Newest revisions of all parts, by part number. */
+    /** Newest revisions of all parts, by part number and with the number that the library lists. */
     List<PartDocument> allDocuments() {
-        return jdbc.sql("select r.document " + LATEST + " order by p.part_number")
-                .query((row, index) -> CanonicalJson.read(row.getString("document"), PartDocument.class))
+        return jdbc.sql("select p.part_number, r.document " + LATEST + " order by p.part_number")
+                .query((row, index) -> CanonicalJson.read(row.getString("document"), PartDocument.class)
+                        .withPartNumber(row.getString("part_number")))
                 .list();
     }
 
@@ -126,7 +127,7 @@ class Parts {
                 .param("vetting", vetting.name())
                 .param("reason", vettingReason)
                 .update();
-        return new Part(id, vetting, vettingReason, null, 1, 0, insertRevision(id, 1, document, author, at));
+        return new Part(id, document.partNumber(), vetting, vettingReason, null, 1, 0, insertRevision(id, 1, document, author, at));
     }
 
     /** The next revision, unless somebody else changed the part since {@code version}. */
@@ -171,11 +172,12 @@ class Parts {
 
     private Optional<Part> withPart(Revision<PartDocument> revision) {
         return jdbc.sql("""
-                        select p.vetting, p.vetting_reason, p.latest_number, p.version, x.id as replacement_id, x.part_number as replacement
+                        select p.part_number, p.vetting, p.vetting_reason, p.latest_number, p.version, x.id as replacement_id, x.part_number as replacement
                         from part p left join part x on x.id = p.replacement_id where p.id = :id""")
                 .param("id", revision.subjectId())
                 .query((row, index) -> new Part(
                         revision.subjectId(),
+                        row.getString("part_number"),
                         Vetting.valueOf(row.getString("vetting")),
                         row.getString("vetting_reason"),
                         replacement(row),

@@ -5,7 +5,7 @@ public class NameTakenException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
-    NameTakenException(String what, String name) {
+    public NameTakenException(String what, String name) {
         super(what + " '" + name + "' exists already; choose another name");
     }
 }

@@ -110,8 +110,8 @@ class ProjectRowsReader {
     /** A name that was made different here is as it is at home. */
     private static Map<String, Object> cells(ProjectTable table, ResultSet row) throws SQLException {
         Map<String, Object> cells = cells(row);
-        if (table == ProjectTable.FIXTURE_SWEEP) {
-            cells.computeIfPresent("name", (column, name) -> Elsewhere.there(UUID.fromString((String) cells.get("id")), (String) name));
+        if (table.tagged() != null) {
+            cells.computeIfPresent(table.tagged(), (column, name) -> Elsewhere.there(UUID.fromString((String) cells.get("id")), (String) name));
         }
         return cells;
     }

@@ -63,6 +63,25 @@ enum ProjectTable {
         return condition;
     }
 
+    /** The column of a name that is unique in an installation and gets a tag where it is taken ({@link Elsewhere}), else null. */
+    String tagged() {
+        return switch (this) {
+            case PART -> "part_number";
+            case FIXTURE_SWEEP -> "name";
+            default -> null;
+        };
+    }
+
+    /** Columns that are read before a row meets the database's own constraints. */
+    List<String> needed() {
+        return switch (this) {
+            case PART -> List.of("id", "part_number");
+            case FIXTURE_SWEEP, PROJECT -> List.of("id", "name");
+            case PART_REVISION -> List.of("id", "subject_id", "number", "author", "document");
+            default -> key;
+        };
+    }
+
     /** Columns of the primary key. */
     List<String> key() {
         return key;

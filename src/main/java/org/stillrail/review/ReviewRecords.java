@@ -3,6 +3,7 @@ package org.stillrail.review;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.springframework.stereotype.Component;
 import org.stillrail.bank.Bank;
 import org.stillrail.document.CanonicalJson;
@@ -31,6 +32,11 @@ public class ReviewRecords {
                 rows.concessions(bank.revision().id()).stream().map(concession -> new ReviewRecord.Accepted(
                         concession.requirement().label(), concession.reason(), concession.owner(), concession.endsOn())).toList(),
                 timeline.of(bank).stream().map(entry -> new ReviewRecord.Event(entry.at(), entry.sentence(), entry.remark())).toList());
+    }
+
+    /** Whether every signature under a revision is whole and names its snapshot as it is. */
+    public boolean signaturesHold(UUID revisionId) {
+        return snapshots.ofRevision(revisionId).map(snapshots::signed).orElse(List.of()).stream().allMatch(ReviewRecord.Signed::holds);
     }
 
     private static ReviewRecord.Frozen frozen(Snapshot snapshot) {

@@ -1,5 +1,6 @@
 package org.stillrail.web;
 
+import jakarta.servlet.http.HttpServletRequest;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpStatus;
@@ -15,10 +16,16 @@ import org.springframework.web.multipart.MaxUploadSizeExceededException;
 @Order(Ordered.HIGHEST_PRECEDENCE)
 class UploadTooLarge {
 
+    private final UploadLimits limits;
+
+    UploadTooLarge(UploadLimits limits) {
+        this.limits = limits;
+    }
+
     @ExceptionHandler
-    ResponseEntity<String> refuse(MaxUploadSizeExceededException tooLarge) {
+    ResponseEntity<String> refuse(MaxUploadSizeExceededException tooLarge, HttpServletRequest request) {
         return ResponseEntity.status(HttpStatus.CONTENT_TOO_LARGE)
                 .contentType(MediaType.TEXT_PLAIN)
-                .body("The file is larger than 20 MiB, the most that is taken. Nothing was stored.");
+                .body(limits.refusal(request));
     }
 }

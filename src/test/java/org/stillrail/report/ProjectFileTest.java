@@ -2,37 +2,44 @@ package org.stillrail.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.hamcrest.Matchers.startsWith;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.multipart;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.header;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import java.nio.charset.StandardCharsets;
-import java.util.Set;
+import java.util.List;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.boot.builder.SpringApplicationBuilder;
 import org.springframework.context.ApplicationContext;
-import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.mock.web.MockMultipartFile;
 import org.springframework.test.web.servlet.MockMvc;
-import org.stillrail.StillrailApplication;
-import org.stillrail.account.Accounts;
+import org.springframework.test.web.servlet.request.MockMultipartHttpServletRequestBuilder;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.Role;
 import org.stillrail.bank.Bank;
+import org.stillrail.bank.BankDocument;
 import org.stillrail.bank.BankState;
 import org.stillrail.bank.Banks;
+import org.stillrail.bank.BranchDocument;
+import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.library.Library;
 import org.stillrail.library.Part;
 import org.stillrail.library.Vetting;
+import org.stillrail.project.NameTakenException;
+import org.stillrail.project.Project;
+import org.stillrail.project.Projects;
+import org.stillrail.project.Rail;
+import org.stillrail.project.RailDocument;
 import org.stillrail.review.ReviewRecord;
 import org.stillrail.review.ReviewRecords;
 import org.stillrail.support.AppTest;
 import org.stillrail.support.TeamBench;
-import org.stillrail.support.TestDatabase;
 import org.stillrail.support.TestPeople;
 
 /** Out of one installation (H2) and into another (PostgreSQL). */
@@ -79,14 +86,22 @@ class ProjectFileTest {
         return next;
     }
 
-    private String export() throws Exception {
-        return mvc.perform(get("/projects/" + bench.project().id() + "/export.json").with(people.as(Role.VIEWER))).andExpect(status().isOk())
+    private String export(UUID projectId) throws Exception {
+        return mvc.perform(get("/projects/" + projectId + "/export.json").with(people.as(Role.VIEWER))).andExpect(status().isOk())
                 .andReturn().getResponse().getContentAsString(StandardCharsets.UTF_8);
     }
 
-    private String take(String file) throws Exception {
-        return mvc.perform(multipart("/projects/import").file(new MockMultipartFile("file", "p.json", "application/json", file.getBytes(StandardCharsets.UTF_8)))
-                .with(people.as(Role.ADMINISTRATOR)).with(csrf())).andExpect(status().isOk()).andReturn().getResponse().getContentAsString();
+    private String export() throws Exception {
+        return export(bench.project().id());
+    }
+
+    private String look(String file) throws Exception {
+        return mvc.perform(multipart("/projects/import").file(upload(file)).with(people.as(Role.ADMINISTRATOR)).with(csrf()))
+                .andExpect(status().isOk()).andReturn().getResponse().getContentAsString();
+    }
+
+    private static MockMultipartFile upload(String file) {
+        return new MockMultipartFile("file", "p.json", "application/json", file.getBytes(StandardCharsets.UTF_8));
     }
 
     @Test
@@ -94,38 +109,152 @@ class ProjectFileTest {
         Bank bank = approved();
         Part next = replacePart();
         String file = export();
-        try (ConfigurableApplicationContext other = new SpringApplicationBuilder(StillrailApplication.class).run(
-                "--spring.datasource.url=" + TestDatabase.emptyPostgresUrl(), "--server.port=0")) {
-            CurrentPerson administrator = other.getBean(Accounts.class)
-                    .add("admin", "Admin", Set.of(Role.ADMINISTRATOR), "four plain words here", "tests");
-            ProjectFiles files = other.getBean(ProjectFiles.class);
+        try (OtherInstallation other = OtherInstallation.start()) {
             String tampered = file.replace("Feeds a test", "Feeds a text");
-            assertThatThrownBy(() -> TeamBench.as(administrator, () -> files.read(tampered.getBytes(StandardCharsets.UTF_8), administrator)))
+            assertThat(other.look(tampered).conflicts()).singleElement().asString().contains("does not give its SHA-256");
+            assertThatThrownBy(() -> other.take(tampered, "A name"))
                     .isInstanceOf(ProjectFiles.ConflictException.class).hasMessageContaining("does not give its SHA-256");
-            assertThat(other.getBean(Banks.class).find(bank.id())).isEmpty();
+            assertThat(other.look(file).conflicts()).isEmpty();
+            assertThat(other.bean(Banks.class).find(bank.id())).as("a look stores nothing").isEmpty();
 
-            TeamBench.as(administrator, () -> files.read(file.getBytes(StandardCharsets.UTF_8), administrator));
-            Bank there = other.getBean(Banks.class).require(bank.id());
+            UUID projectId = other.take(file, bench.project().name());
+            Bank there = other.bean(Banks.class).require(bank.id());
             assertThat(there.state()).isEqualTo(BankState.APPROVED);
-            ReviewRecord review = other.getBean(ReviewRecords.class).of(there);
+            ReviewRecord review = other.bean(ReviewRecords.class).of(there);
             assertThat(review.signatures()).singleElement().matches(ReviewRecord.Signed::holds);
             assertThat(review.snapshot().differences()).isEmpty();
-            Part part = other.getBean(Library.class).find(bench.part().id()).orElseThrow();
+            Part part = other.bean(Library.class).find(bench.part().id()).orElseThrow();
             assertThat(part.vetting()).isEqualTo(Vetting.PROPOSED);
             assertThat(part.vettingNote()).isEqualTo("imported; it was withdrawn there; replaced by " + next.partNumber());
             assertThat(part.replacement().id()).isEqualTo(next.id());
-            assertThatThrownBy(() -> TeamBench.as(administrator, () -> files.read(file.getBytes(StandardCharsets.UTF_8), administrator)))
-                    .isInstanceOf(ProjectFiles.ConflictException.class).hasMessageContaining("here already");
+            assertThat(other.look(file).conflicts()).containsExactly("This project is here already.");
+            assertThat(OtherInstallation.received(other.bean(ProjectFiles.class).write(projectId)).file().rows(ProjectTable.REVIEW_SIGNATURE))
+                    .isEqualTo(OtherInstallation.received(file).file().rows(ProjectTable.REVIEW_SIGNATURE)).hasSize(1);
+        }
+    }
+
+    /** A project at home that uses the same part, each time at its newest revision. */
+    private Project another() {
+        CurrentPerson engineer = people.with(Role.ENGINEER);
+        return TeamBench.as(engineer, () -> {
+            Project project = context.getBean(Projects.class).start("Next " + UUID.randomUUID(), "Uses the part again", engineer);
+            Rail rail = context.getBean(Projects.class).addRail(project.id(), "3V3",
+                    new RailDocument("Feeds a test", TeamBench.figures(3.3, 5, 500e3, null)), engineer);
+            context.getBean(Banks.class).add(rail.id(), "Bank", new BankDocument(rail.revision().id(), null, List.of(new BranchDocument("bulk", 4,
+                    bench.part().id(), bench.part().revision().id(), null, SeriesPath.NONE, SeriesPath.NONE)), null), engineer);
+            return project;
+        });
+    }
+
+    @Test
+    void aPartThatIsHereGainsTheRevisionsThatFollowAndIsProposedAgain() throws Exception {
+        Bank bank = approved();
+        UUID partId = bench.part().id();
+        try (OtherInstallation other = OtherInstallation.start()) {
+            other.take(export(), "First");
+            other.bean(JdbcClient.class).sql("update part set vetting = 'VETTED', vetting_reason = null").update();
+            bench.revisePart(0.006);
+            bench.revisePart(0.007);
+            String file = export(another().id());
+            String partNumber = bench.part().partNumber();
+            assertThat(other.look(file).notes()).anySatisfy(note -> assertThat(note).contains("Part '" + partNumber + "' gains revisions 2 to 3",
+                    "revision 3 becomes the newest here", "vetted here at revision 1, is proposed again", "One bank here that uses it"));
+            other.take(file, "Second");
+            Part there = other.bean(Library.class).find(partId).orElseThrow();
+            assertThat(there.latestNumber()).isEqualTo(3);
+            assertThat(there.revision()).isEqualTo(bench.part().revision());
+            assertThat(there.vetting()).isEqualTo(Vetting.PROPOSED);
+            assertThat(there.vettingReason()).contains("revision 3 came with a project from elsewhere; revision 1 was vetted here");
+            assertThat(other.bean(Banks.class).require(bank.id()).state()).as("nothing approved changes").isEqualTo(BankState.APPROVED);
+            assertThat(other.bean(JdbcClient.class).sql("select detail from audit_event where action = 'part revisions imported' and subject_id = :id")
+                    .param("id", partId.toString()).query(String.class).single()).contains("\"after\":1", "\"revision\":3");
+
+            TeamBench.as(other.administrator(), () -> other.bean(Library.class).revise(partId, there.version(), TeamBench.polymer(partNumber, 0.008), other.administrator()));
+            assertThat(other.look(export(another().id())).conflicts()).as("a shorter history is no conflict").isEmpty();
+            bench.revisePart(0.009);
+            assertThat(other.look(export(another().id())).conflicts()).singleElement().asString()
+                    .contains("The history of part '" + partNumber + "' forks at revision 4", "the one here is by Admin");
+        }
+    }
+
+    @Test
+    void namesThatAreTakenHereDoNotStandInTheWay() throws Exception {
+        Bank bank = approved();
+        String file = export();
+        String partNumber = bench.part().partNumber();
+        String tagged = Elsewhere.here(bench.part().id(), partNumber);
+        try (OtherInstallation other = OtherInstallation.start()) {
+            CurrentPerson admin = other.administrator();
+            Part own = TeamBench.as(admin, () -> other.bean(Library.class).propose(TeamBench.polymer(partNumber, 0.5), admin));
+            TeamBench.as(admin, () -> other.bean(Projects.class).start(bench.project().name(), "Another of the name", admin));
+            Arrival arrival = other.look(file);
+            assertThat(arrival.conflicts()).isEmpty();
+            assertThat(arrival.notes()).anyMatch(note -> note.contains("Another part '" + partNumber + "' is here already") && note.contains("'" + tagged + "'"));
+            assertThat(other.bean(ProjectFiles.class).freeName(arrival)).startsWith(bench.project().name() + " (elsewhere ");
+            assertThatThrownBy(() -> other.take(file, bench.project().name())).isInstanceOf(NameTakenException.class);
+
+            UUID projectId = other.take(file, "As we call it");
+            assertThat(other.bean(Projects.class).require(projectId).name()).isEqualTo("As we call it");
+            Library libraryThere = other.bean(Library.class);
+            assertThat(libraryThere.find(partNumber).orElseThrow().id()).isEqualTo(own.id());
+            Part there = libraryThere.find(bench.part().id()).orElseThrow();
+            assertThat(there.partNumber()).isEqualTo(tagged);
+            assertThat(there.revision().sha256()).isEqualTo(bench.part().revision().sha256());
+            assertThat(other.bean(ReviewRecords.class).of(other.bean(Banks.class).require(bank.id())).snapshot().differences()).isEmpty();
+            ProjectFile back = OtherInstallation.received(other.bean(ProjectFiles.class).write(projectId)).file();
+            assertThat(back.rows(ProjectTable.PART)).singleElement().satisfies(row -> assertThat(row).containsEntry("part_number", partNumber));
+
+            Part revised = TeamBench.as(admin, () -> libraryThere.revise(there.id(), there.version(), TeamBench.polymer(tagged, 0.008), admin));
+            assertThat(revised.partNumber()).isEqualTo(tagged);
+            assertThat(revised.document().partNumber()).as("revisions name the part as its maker does").isEqualTo(partNumber);
         }
     }
 
     @Test
     void whatIsHereAlreadyOrNoProjectIsRefusedInWords() throws Exception {
         approved();
-        assertThat(take(export())).contains("Nothing was stored", "This project is here already.");
-        assertThat(take("{\"kind\":\"other\"}")).contains("Nothing was stored");
-        assertThat(take("not json")).contains("Nothing was stored");
-        assertThat(take(export().replace("\"review_step\":[", "\"no_such_table\":["))).contains("A project has no table");
-        assertThat(take(export().replaceFirst("\"latest_number\":1", "\"latest_number\":\"x\""))).contains("holds something that is no whole");
+        assertThat(look(export())).contains("Nothing was stored", "This project is here already.");
+        assertThat(look("{\"kind\":\"other\"}")).contains("Nothing was stored");
+        assertThat(look("not json")).contains("Nothing was stored");
+        assertThat(look(export().replace("\"review_step\":[", "\"no_such_table\":["))).contains("A project has no table");
+        assertThat(look(export().replaceFirst("\"latest_number\":1", "\"latest_number\":\"x\""))).contains("holds something that is no whole");
+        assertThat(look(export().replaceFirst("\"part_number\":\"[^\"]*\",", ""))).contains("A row of table part lacks its part_number");
+    }
+
+    @Test
+    void thePageShowsWhatWouldComeInAndTakesOnlyWhatItShowed() throws Exception {
+        try (OtherInstallation other = OtherInstallation.start()) {
+            TeamBench there = new TeamBench(other.context(), other.administrator());
+            there.addBank(4);
+            String file = other.export(there.project().id());
+            String name = there.project().name();
+            CurrentPerson engineer = people.with(Role.ENGINEER);
+            TeamBench.as(engineer, () -> context.getBean(Library.class).propose(TeamBench.polymer(there.part().partNumber(), 0.5), engineer));
+            TeamBench.as(engineer, () -> context.getBean(Projects.class).start(name, "Another of the name", engineer));
+
+            assertThat(look(file)).contains("What it brings", "1 rail, 1 bank with 1 revision", "Another part &#39;" + there.part().partNumber() + "&#39; is here already",
+                    "Admin (admin) has no account here", "It is called " + name + " there", "value=\"" + name + " (elsewhere ");
+            assertThat(named(name)).as("a look stores nothing").isEqualTo(1);
+            assertThat(answer(take(file, "0", "Mine"))).as("another file than was looked at").contains("What it brings");
+            String seen = OtherInstallation.received(file).sha256();
+            assertThat(answer(take(file, seen, name))).contains("exists already; choose another name", "value=\"" + name + "\"");
+            assertThat(answer(take(file, seen, " "))).contains("Name is missing");
+            mvc.perform(take(file, seen, name + " again").header("HX-Request", "true")).andExpect(status().isOk())
+                    .andExpect(header().string("HX-Redirect", startsWith("/projects/")));
+            assertThat(named(name)).isEqualTo(2);
+        }
+    }
+
+    private int named(String start) {
+        return jdbc.sql("select count(*) from project where name like :name").param("name", start + "%").query(Integer.class).single();
+    }
+
+    private String answer(MockMultipartHttpServletRequestBuilder request) throws Exception {
+        return mvc.perform(request).andExpect(status().isOk()).andReturn().getResponse().getContentAsString();
+    }
+
+    private MockMultipartHttpServletRequestBuilder take(String file, String seen, String name) {
+        return multipart("/projects/import").file(upload(file)).param("take", "yes").param("seen", seen).param("name", name)
+                .with(people.as(Role.ADMINISTRATOR)).with(csrf());
     }
 }
