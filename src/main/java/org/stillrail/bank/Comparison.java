@@ -4,7 +4,10 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.stillrail.electrical.curve.Curve;
@@ -28,7 +31,8 @@ record Comparison(List<Column> columns, List<Row> verdicts, List<Row> figures, S
     record Entry(Bank bank, String where, Evaluation evaluation) {
     }
 
-    record Column(Bank bank, String where, String claim, boolean fits, String parts) {
+    /** @param against what parts it has more or fewer than the first, in words; empty for the first */
+    record Column(Bank bank, String where, String claim, boolean fits, String parts, String against) {
     }
 
     /** One line; a cell for each bank. */
@@ -43,17 +47,39 @@ record Comparison(List<Column> columns, List<Row> verdicts, List<Row> figures, S
     }
 
     static Comparison of(List<Entry> entries) {
-        return new Comparison(entries.stream().map(Comparison::column).toList(), verdicts(entries), figures(entries),
+        return new Comparison(entries.stream().map(entry -> column(entry, entries.get(0))).toList(), verdicts(entries), figures(entries),
                 overFrequency(entries, "|Z| of each bank", Axis.log("|Z|", "\u03a9"), Curve::magnitudes),
                 overFrequency(entries, "Re Z of each bank", Axis.log("ESR", "\u03a9"), Comparison::resistances),
                 ripple(entries), step(entries));
     }
 
-    private static Column column(Entry entry) {
+    private static Column column(Entry entry, Entry first) {
         String parts = entry.evaluation().input().branches().stream()
                 .map(branch -> branch.count() + " \u00d7 " + (branch.partNumber() == null ? branch.label() : branch.partNumber()))
                 .collect(Collectors.joining(", "));
-        return new Column(entry.bank(), entry.where(), entry.evaluation().claim().sentence(), entry.evaluation().claim().fits(), parts);
+        return new Column(entry.bank(), entry.where(), entry.evaluation().claim().sentence(), entry.evaluation().claim().fits(), parts,
+                entry == first ? "" : against(counts(first), counts(entry)));
+    }
+
+    /** How many of each part, by its number; figures typed in by their branch. */
+    private static Map<String, Integer> counts(Entry entry) {
+        Map<String, Integer> counts = new TreeMap<>();
+        entry.evaluation().input().branches().forEach(branch ->
+                counts.merge(branch.partNumber() == null ? "figures of '" + branch.label() + "'" : branch.partNumber(), branch.count(), Integer::sum));
+        return counts;
+    }
+
+    private static String against(Map<String, Integer> first, Map<String, Integer> other) {
+        Set<String> names = new TreeSet<>(first.keySet());
+        names.addAll(other.keySet());
+        List<String> phrases = new ArrayList<>();
+        for (String name : names) {
+            int more = other.getOrDefault(name, 0) - first.getOrDefault(name, 0);
+            if (more != 0) {
+                phrases.add(Math.abs(more) + (more > 0 ? " more " : " fewer ") + name);
+            }
+        }
+        return phrases.isEmpty() ? "the same parts" : String.join(", ", phrases);
     }
 
     private static List<Row> verdicts(List<Entry> entries) {

@@ -19,6 +19,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.May;
+import org.stillrail.account.Role;
 import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.library.Library;
 import org.stillrail.library.PartChoice;
@@ -71,6 +72,7 @@ class PriorDesignController {
         RailTraits asked = form.isBlank("voltage") ? null : traits(form);
         PriorDesigns.Filter filter = filter(form, railId);
         model.addAttribute("lines", asked == null || !form.errors().none() ? null : lines(asked, filter));
+        model.addAttribute("own", rail == null && asked != null && person.has(Role.ENGINEER) ? projects.ofMember(person, MOST) : List.of());
         model.addAttribute("form", form);
         model.addAttribute("errors", form.errors());
         model.addAttribute("technologies", technologies());

@@ -75,6 +75,17 @@ class ProjectRows {
                 .param("id", projectId).param("version", version).update() == 1;
     }
 
+    /** Of those that a person works in, by name. */
+    List<OwnProject> ofMember(UUID personId, int most) {
+        return jdbc.sql("""
+                        select p.id, p.name from project_member m join project p on p.id = m.project_id
+                        where m.person_id = :personId order by p.name, p.id fetch first :most rows only""")
+                .param("personId", personId)
+                .param("most", most)
+                .query((row, index) -> new OwnProject(row.getObject("id", UUID.class), row.getString("name")))
+                .list();
+    }
+
     List<Member> members(UUID projectId) {
         return jdbc.sql("""
                         select p.id, p.display_name from project_member m join person p on p.id = m.person_id

@@ -42,6 +42,11 @@ public class Projects {
         return projects.find(projectId).orElseThrow(() -> new NotFoundException("There is no project with this address."));
     }
 
+    /** The first of those that a person works in, by name. */
+    public List<OwnProject> ofMember(CurrentPerson person, int most) {
+        return projects.ofMember(person.id(), most);
+    }
+
     public List<Member> members(UUID projectId) {
         return projects.members(projectId);
     }

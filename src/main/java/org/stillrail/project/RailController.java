@@ -29,6 +29,8 @@ import org.stillrail.web.StaleVersionException;
 @Controller
 class RailController {
 
+    private static final List<String> DESCRIBED = List.of("nominalVoltage", "nominalCurrent", "switching", "stepTo");
+
     private final Projects projects;
     private final ConverterPresets presets;
     private final List<RailBanks> banks;
@@ -52,13 +54,22 @@ class RailController {
         return page(projects.requireRail(railId, number), person, model);
     }
 
+    /** A description of the rail may come along in the address. */
     @GetMapping("/projects/{projectId}/rails/new")
     @PreAuthorize(May.EDIT_PROJECT)
-    String blank(@PathVariable UUID projectId, @AuthenticationPrincipal CurrentPerson person, Model model) {
+    String blank(
+            @PathVariable UUID projectId, @RequestParam MultiValueMap<String, String> parameters, @AuthenticationPrincipal CurrentPerson person,
+            Model model) {
         projects.requireMember(projects.require(projectId).id(), person);
         Form form = Form.empty().with("phases", "1").with("inductanceTolerance", "20 %").with("switchingTolerance", "5 %")
                 .with("control", "VOLTAGE_MODE").with("ramp", "1 V").with("phaseMargin", "55 deg")
                 .with("ambientMinimum", "-20 degC").with("ambientNominal", "25 degC").with("ambientMaximum", "60 degC");
+        Form described = Form.of(parameters);
+        for (String name : DESCRIBED) {
+            if (!described.isBlank(name)) {
+                form.with(name, described.get(name));
+            }
+        }
         return edit(projectId, null, form, model);
     }
 

@@ -92,7 +92,7 @@ class PriorDesignsTest {
         assertThat(copy.latestNumber()).isEqualTo(1);
         assertThat(copy.document().branches().get(0).partRevisionId()).isEqualTo(bench.part().revision().id());
         mvc.perform(get(to).with(people.as(Role.ENGINEER))).andExpect(status().isOk()).andExpect(content().string(allOf(
-                containsString("Ripple, peak to peak"), containsString("6 A"), containsString("3V3"))));
+                containsString("Ripple, peak to peak"), containsString("6 A"), containsString("3V3"), containsString("the same parts"))));
     }
 
     private void withdrawPart(TeamBench bench, String reason) {
@@ -142,6 +142,19 @@ class PriorDesignsTest {
         mvc.perform(get(path).with(people.as(Role.ENGINEER))).andExpect(content().string(containsString(line)));
         mvc.perform(post(path + "/revisions/1/submit").with(people.as(Role.ENGINEER)).with(csrf())).andExpect(status().is3xxRedirection());
         mvc.perform(get(path).with(people.as(Role.REVIEWER))).andExpect(content().string(containsString(line)));
+    }
+
+    /** A newcomer describes a rail first; what was described goes along into the form of a new one. */
+    @Test
+    void aDescriptionBecomesARailOfAProjectThatThePersonWorksIn() throws Exception {
+        CurrentPerson engineer = people.another(Role.ENGINEER);
+        TeamBench bench = new TeamBench(context, engineer);
+        String link = "/projects/" + bench.project().id() + "/rails/new?nominalVoltage=3.3&amp;nominalCurrent=5&amp;switching=500k&amp;stepTo=";
+        String address = "/prior-designs?voltage=3.3&current=5&switching=500k";
+        mvc.perform(get(address).with(people.as(engineer))).andExpect(content().string(containsString(link)));
+        mvc.perform(get(address).with(people.as(Role.VIEWER))).andExpect(content().string(not(containsString("Make a rail of this"))));
+        mvc.perform(get("/projects/" + bench.project().id() + "/rails/new?nominalVoltage=3.3&switching=500k").with(people.as(engineer)))
+                .andExpect(content().string(allOf(containsString("name=\"nominalVoltage\" value=\"3.3\""), containsString("name=\"switching\" value=\"500k\""))));
     }
 
     @Test
