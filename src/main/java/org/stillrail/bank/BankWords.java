@@ -13,6 +13,7 @@ import org.stillrail.electrical.evaluation.BranchInput;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.IdleBranch;
 import org.stillrail.electrical.evaluation.KeyFrequencies;
+import org.stillrail.electrical.evaluation.SharperRing;
 import org.stillrail.web.Quantity;
 
 /** What a bank does, in sentences. */
@@ -81,6 +82,12 @@ final class BankWords {
         for (CarrierRibbon.Ring ring : evaluation.ribbon().rings()) {
             reasons.add(ring.inductive().name(bank) + " and " + ring.capacitive().name(bank) + " ring at " + Quantity.format(ring.frequencyHz(), "Hz", 3) + ": |Z| peaks at "
                     + Quantity.format(ring.magnitudeOhm(), "ohm", 3) + ", Q " + Quantity.format(ring.qualityFactor(), "", 2) + ".");
+        }
+        for (SharperRing ring : evaluation.sharperRings()) {
+            reasons.add("In the " + ring.band() + " " + ring.inductive() + " and " + ring.capacitive() + " ring harder" + ring.atCorner() + ": at "
+                    + Quantity.format(ring.frequencyHz(), "Hz", 3) + " |Z| peaks at " + Quantity.format(ring.magnitudeOhm(), "ohm", 3) + ", Q "
+                    + Quantity.format(ring.qualityFactor(), "", 2) + ", the largest of " + evaluation.corners().size() + " corners; at the corner shown "
+                    + (ring.ringsAsShown() ? "it is " + Quantity.format(ring.shownQ(), "", 2) : "nothing rings there") + ".");
         }
         return List.copyOf(reasons);
     }

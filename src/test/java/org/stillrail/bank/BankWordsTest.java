@@ -56,4 +56,19 @@ class BankWordsTest {
         });
         assertThat(BankCharts.of(evaluation, null).impedance().points()).singleElement();
     }
+
+    /** With a least ESR of a quarter the two ring harder than as shown. */
+    @Test
+    void harderRingingAtAnotherCornerIsSaidWithTheCorner() {
+        List<String> reasons = new BankWords(evaluation(null, spread("large", 47e-6, 0.008, 1e-9), spread("small", 4.7e-6, 0.008, 0.7e-9))).reasons();
+        assertThat(reasons).anySatisfy(reason -> assertThat(reason)
+                .matches("In the quiet band 'large' and 'small' ring harder with .*ESR low.*: at [0-9.]+\\h?MHz \\|Z\\| peaks at .*, Q [0-9.]+, the largest of \\d+ corners;"
+                        + " at the corner shown (it is [0-9.]+|nothing rings there)\\."));
+    }
+
+    private static BranchInput spread(String label, double capacitanceF, double resistanceOhm, double inductanceH) {
+        PartInput whole = PartInput.fixed(new SeriesRlc(capacitanceF, resistanceOhm, inductanceH));
+        PartInput part = new PartInput(whole.members(), 1e3, capacitanceF, false, null, -0.2, 0.2, 0.25, 2.0);
+        return new BranchInput(label, 1, null, null, null, part, SeriesPath.NONE, SeriesPath.NONE, "typed", false);
+    }
 }

@@ -50,6 +50,7 @@ import org.stillrail.electrical.ripple.Ripple;
  * @param brackets     what the bank has to do where
  * @param effects      what one part more, one fewer and none does
  * @param idle         branches that do next to nothing where it matters
+ * @param sharperRings anti-resonances of the bands that are notably sharper at another corner; empty with the pictures only
  * @param conduction   that the figures are for continuous conduction, and down to which load it lasts; null for a flyback of unknown turns
  */
 public record Evaluation(
@@ -82,6 +83,7 @@ public record Evaluation(
         List<Bracket> brackets,
         List<BranchEffect> effects,
         List<IdleBranch> idle,
+        List<SharperRing> sharperRings,
         String conduction,
         List<String> warnings) {
 
@@ -179,6 +181,7 @@ public record Evaluation(
                 Bracket.of(frequencies, grid.startHz()),
                 picturesOnly ? List.of() : effects(bank, frequencies, current),
                 idle(fromConverter == null ? List.of(curves) : List.of(curves, fromConverter), frequencies),
+                picturesOnly ? List.of() : SharperRing.of(judged.figures(), figures, frequencies),
                 continuity.map(Continuity::sentence).orElse(null), List.copyOf(warnings));
     }
 
