@@ -132,7 +132,7 @@ record SpreadView(
                         + Quantity.format(spread.frequencies().switchingHz(), "Hz") + ".",
                 "The interval of a share is that of Clopper and Pearson, 95 %.",
                 "The same seed gives the same banks on any number of cores."));
-        if (spread.bank().loop() != null && spread.input().distance() == null) {
+        if (spread.bank().loop() != null) {
             sentences.add("Crossover, phase margin and the peak of 1 / |1 + T| are each bank's own, with the compensator that is placed for the nominal bank; the "
                     + "loop is read on 100 frequencies a decade.");
         }

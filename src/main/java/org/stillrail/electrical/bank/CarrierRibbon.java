@@ -18,7 +18,8 @@ import org.stillrail.electrical.curve.Sloped;
  */
 public record CarrierRibbon(List<Span> spans, List<Ring> rings) {
 
-    private static final double RINGING = 1;
+    /** A maximum of |Z| with no larger Q does not ring. */
+    public static final double RINGING = 1;
 
     public CarrierRibbon {
         spans = List.copyOf(spans);

@@ -139,9 +139,8 @@ public final class Loop {
         PowerStage stage = converter.stage();
         Complex inductor = converter.control() instanceof CurrentMode ? null
                 : new Complex(stage.combinedResistanceOhm(), 2 * Math.PI * point.hz() * stage.combinedInductanceH());
-        Complex loopGain = Complex.polar(point.magnitude(), Math.toRadians(point.phaseDeg()));
-        // 1 + T is zero only for a closed loop that rings for ever exactly on a grid point; the least number keeps it finite.
-        double returnDifference = Math.max(Complex.ONE.plus(loopGain).magnitude(), Double.MIN_NORMAL);
+        Complex loopGain = point.value();
+        double returnDifference = point.returnDifference();
         if (bank.distance() != null) {
             TwoNodePoint nodes = bank.nodesAt(point.hz());
             return new Seen(nodes.openAtLoad(inductor).magnitude(), nodes.closedAtLoad(bank.distance().sense(), loopGain, inductor).magnitude(),

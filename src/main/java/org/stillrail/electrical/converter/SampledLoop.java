@@ -1,6 +1,7 @@
 package org.stillrail.electrical.converter;
 
-import org.stillrail.electrical.curve.Complex;
+import java.util.ArrayList;
+import java.util.List;
 import org.stillrail.electrical.curve.FrequencyGrid;
 
 /**
@@ -22,35 +23,32 @@ public record SampledLoop(Double crossoverHz, Double phaseMarginDeg, Double sens
      * @param spread      the band goes from the lower over this to the higher times this
      */
     public static SampledLoop of(Converter converter, FrequencyGrid grid, double[] conductance, double[] susceptance, Double wantedHz, double spread) {
-        Plant plant = new Plant(converter.stage(), converter.control(), converter.loadLineOhm());
-        double[] logMagnitude = new double[grid.size()];
-        double[] phaseDeg = new double[grid.size()];
+        LoopGain gain = new LoopGain(converter);
+        List<LoopGain.Point> points = new ArrayList<>(grid.size());
         Double crossoverHz = null;
         double marginDeg = Double.POSITIVE_INFINITY;
+        LoopGain.Point before = null;
         for (int i = 0; i < grid.size(); i++) {
-            double hz = grid.hz(i);
-            Plant.Point point = plant.on(hz, conductance[i], susceptance[i]);
-            logMagnitude[i] = Math.log(point.magnitude() * converter.compensator().magnitudeAt(hz));
-            phaseDeg[i] = point.phaseDeg() + converter.compensator().phaseDegAt(hz);
-            if (i > 0 && logMagnitude[i - 1] > 0 != logMagnitude[i] > 0) {
-                double part = logMagnitude[i - 1] / (logMagnitude[i - 1] - logMagnitude[i]);
-                double margin = 180 + phaseDeg[i - 1] + part * (phaseDeg[i] - phaseDeg[i - 1]);
+            LoopGain.Point point = gain.on(grid.hz(i), conductance[i], susceptance[i]);
+            if (before != null && before.logMagnitude() > 0 != point.logMagnitude() > 0) {
+                double part = before.logMagnitude() / (before.logMagnitude() - point.logMagnitude());
+                double margin = before.marginDeg() + part * (point.marginDeg() - before.marginDeg());
                 if (margin < marginDeg) {
                     marginDeg = margin;
-                    crossoverHz = grid.hz(i - 1) * Math.pow(hz / grid.hz(i - 1), part);
+                    crossoverHz = before.hz() * Math.pow(point.hz() / before.hz(), part);
                 }
             }
+            points.add(point);
+            before = point;
         }
         if (crossoverHz == null) {
             return NONE;
         }
-        double low = (wantedHz == null ? crossoverHz : Math.min(crossoverHz, wantedHz)) / spread;
-        double high = (wantedHz == null ? crossoverHz : Math.max(crossoverHz, wantedHz)) * spread;
+        CrossoverBand band = CrossoverBand.of(crossoverHz, wantedHz, spread);
         double peak = 0;
-        for (int i = 0; i < grid.size(); i++) {
-            if (grid.hz(i) >= low && grid.hz(i) <= high) {
-                Complex loopGain = Complex.polar(Math.exp(logMagnitude[i]), Math.toRadians(phaseDeg[i]));
-                peak = Math.max(peak, 1 / Math.max(Complex.ONE.plus(loopGain).magnitude(), Double.MIN_NORMAL));
+        for (LoopGain.Point point : points) {
+            if (band.holds(point.hz())) {
+                peak = Math.max(peak, 1 / point.returnDifference());
             }
         }
         return new SampledLoop(crossoverHz, marginDeg, peak);

@@ -61,8 +61,9 @@ public record BankSpread(
         } else if (current.value() == null) {
             unknown.add("The ripple is not modelled: " + Words.WITHOUT_TURNS + ".");
         }
-        RandomBank bank = bank(input, question, surroundings, current.value(), frequencies, loop);
-        List<LimitSpread> asked = limits(input, surroundings.bank(), current.value(), frequencies, loop);
+        RandomLoop drawn = input.distance() == null ? loop : null;
+        RandomBank bank = bank(input, question, surroundings, current.value(), frequencies, drawn);
+        List<LimitSpread> asked = limits(input, surroundings.bank(), current.value(), frequencies, drawn);
         List<RandomLimit> judged = asked.stream().filter(each -> each.unknown() == null).map(LimitSpread::limit).toList();
         MonteCarlo result = MonteCarlo.of(bank, judged, question.runs(), question.seed(), threads);
         List<LimitSpread> limits = new ArrayList<>();
@@ -72,7 +73,7 @@ public record BankSpread(
                     : new LimitSpread(each.name(), each.limit(), result.yields().get(next++).yield(), null));
         }
         unknown.addAll(notStated(input));
-        if (loop != null && input.distance() != null) {
+        if (loop != null && drawn == null) {
             unknown.add("The loop of a bank at two nodes is not drawn.");
         }
         unknown.add("Load step, stress and temperature are not drawn: nobody knows how many of these banks keep their limits.");
@@ -137,7 +138,7 @@ public record BankSpread(
         if (window != null && window.maximumOhm() != null) {
             limits.add(limit("ESR at crossover, largest", resistance, Bound.AT_MOST, window.maximumOhm()));
         }
-        if (loop != null && !apart) {
+        if (loop != null) {
             limits.add(bounded(input, nominal, frequencies,
                     limit("Damping", RandomFigure.SENSITIVITY_PEAK, Bound.AT_MOST, input.settings().largestSensitivityPeak())));
             if (rail.margins() != null && rail.margins().leastPhaseDeg() != null) {

@@ -161,7 +161,8 @@ public record Evaluation(
         }
         warnings.addAll(dynamics.warnings());
         warnings.addAll(AveragedModel.warnings(rail, judged.figures()));
-        warnings.addAll(Evidence.takenAsFlat(input, corners));
+        List<TakenAsFlat> parts = TakenAsFlat.all(input, corners);
+        parts.forEach(part -> warnings.addAll(part.sentences()));
         String combinations = Fitting.note(input, fittings);
         if (combinations != null) {
             warnings.add(combinations);
@@ -177,7 +178,7 @@ public record Evaluation(
                 picturesOnly ? List.of() : DynamicFigure.of(rail, input.branches(), figures, judged.figures(), dynamics.stepsAlone(),
                         pattern),
                 CompensatorInUse.of(rail, judged.compensation()), window(rail, judged), picturesOnly ? null : BankStress.of(judged), verdicts, Claim.of(verdicts, corners.size()),
-                Evidence.of(input, looked.get(0).corners().contains(shown) ? bank : corners.get(0).bank(), corners, frequencies, verdicts), remedies,
+                Evidence.of(parts, looked.get(0).corners().contains(shown) ? bank : corners.get(0).bank(), frequencies, verdicts), remedies,
                 Bracket.of(frequencies, grid.startHz()),
                 picturesOnly ? List.of() : effects(bank, frequencies, current),
                 idle(fromConverter == null ? List.of(curves) : List.of(curves, fromConverter), frequencies),

@@ -3,7 +3,6 @@ package org.stillrail.electrical.evaluation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.capacitor.ValidRange;
 import org.stillrail.electrical.requirement.Outcome;
@@ -24,45 +23,25 @@ public record Evidence(Kind kind, Integer branch, String sentence) {
     /**
      * One entry for each branch and each of its alternates, and one for a verdict that is unknown; weakest first, then in the bank's order.
      *
-     * @param bank    with the named parts
-     * @param corners of all fittings
+     * @param parts what stands in each branch
+     * @param bank  with the named parts
      */
-    static List<Evidence> of(EvaluationInput input, Bank bank, List<Corner> corners, KeyFrequencies frequencies, List<Verdict> verdicts) {
+    static List<Evidence> of(List<TakenAsFlat> parts, Bank bank, KeyFrequencies frequencies, List<Verdict> verdicts) {
         List<Evidence> found = new ArrayList<>();
         verdicts.stream().filter(verdict -> verdict.outcome() == Outcome.UNKNOWN).findFirst()
                 .ifPresent(verdict -> found.add(new Evidence(Kind.UNKNOWN, verdict.branch(), verdict.requirement().label() + ": " + verdict.sentence())));
-        for (int k = 0; k < input.branches().size(); k++) {
-            BranchInput branch = input.branches().get(k);
-            String name = "'" + branch.label() + "'";
-            found.add(of(k, name, branch, flat(k, branch, corners), bank.branches().get(k).part().validRange(), frequencies));
-            for (int choice = 1; choice < branch.choices(); choice++) {
-                BranchInput alternate = branch.choice(choice);
-                found.add(of(k, name + " with " + alternate.partNumber(), alternate, flat(k, alternate, corners), alternate.part().asModelled().validRange(), frequencies));
-            }
+        for (TakenAsFlat part : parts) {
+            ValidRange range = part.named() ? bank.branches().get(part.index()).part().validRange() : part.branch().part().asModelled().validRange();
+            found.add(of(part, range, frequencies));
         }
         found.sort(Comparator.comparing(Evidence::kind));
         return List.copyOf(found);
     }
 
-    /** What the corners could not bend, in sentences: each branch and each of its alternates. */
-    static List<String> takenAsFlat(EvaluationInput input, List<Corner> corners) {
-        List<String> sentences = new ArrayList<>();
-        for (int k = 0; k < input.branches().size(); k++) {
-            BranchInput branch = input.branches().get(k);
-            for (int choice = 0; choice < branch.choices(); choice++) {
-                String name = "'" + branch.label() + "'" + (choice == 0 ? "" : " with " + branch.choice(choice).partNumber());
-                sentences.addAll(flat(k, branch.choice(choice), corners).sentences(name));
-            }
-        }
-        return sentences;
-    }
-
-    private static TakenAsFlat flat(int index, BranchInput branch, List<Corner> corners) {
-        return new TakenAsFlat(index, branch, corners.stream()
-                .filter(corner -> Objects.equals(corner.branches().get(index).partNumber(), branch.partNumber())).toList());
-    }
-
-    private static Evidence of(int index, String name, BranchInput branch, TakenAsFlat flat, ValidRange range, KeyFrequencies frequencies) {
+    private static Evidence of(TakenAsFlat part, ValidRange range, KeyFrequencies frequencies) {
+        int index = part.index();
+        String name = part.name();
+        BranchInput branch = part.branch();
         BranchEvidence evidence = branch.evidence();
         double from = frequencies.dampingFromHz();
         double to = frequencies.quietToHz();
@@ -71,8 +50,9 @@ public record Evidence(Kind kind, Integer branch, String sentence) {
                     + Words.quantity(range.toHz(), "Hz") + "; the verdicts look from " + Words.quantity(from, "Hz") + " to "
                     + Words.quantity(to, "Hz") + ".");
         }
-        if (flat.weakness(name) != null) {
-            return new Evidence(Kind.TAKEN_AS_FLAT, index, flat.weakness(name));
+        String weakness = part.weakness();
+        if (weakness != null) {
+            return new Evidence(Kind.TAKEN_AS_FLAT, index, weakness);
         }
         if (!evidence.estimates().isEmpty()) {
             return new Evidence(Kind.ESTIMATE, index, name + ": " + evidence.estimates().get(0));

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.converter.ClosedLoop;
 import org.stillrail.electrical.converter.Converter;
+import org.stillrail.electrical.converter.CrossoverBand;
 import org.stillrail.electrical.converter.Loop;
 import org.stillrail.electrical.converter.LoopMargins;
 import org.stillrail.electrical.curve.Extremum;
@@ -42,8 +43,9 @@ record LoopBand(
         if (crossover == null) {
             return new LoopBand(null, 0, 0, null, loop.gainMarginDb(), loop.stable(), 0, 0, null, null, 0);
         }
-        double low = (wantedHz == null ? crossover : Math.min(crossover, wantedHz)) / SPREAD;
-        double high = (wantedHz == null ? crossover : Math.max(crossover, wantedHz)) * SPREAD;
+        CrossoverBand band = CrossoverBand.of(crossover, wantedHz, SPREAD);
+        double low = band.lowHz();
+        double high = band.highHz();
         Extremum ring = bank.extrema(low, high).stream()
                 .filter(extremum -> extremum.kind() == Extremum.Kind.MAXIMUM)
                 .max(Comparator.comparing(Extremum::qualityFactor))

@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.bank.CarrierRibbon;
 import org.stillrail.electrical.bank.CarrierRibbon.Ring;
 import org.stillrail.electrical.curve.Extremum;
 import org.stillrail.electrical.curve.FrequencyGrid;
@@ -22,7 +23,6 @@ import org.stillrail.electrical.curve.FrequencyGrid;
 public record SharperRing(
         String band, String corner, double frequencyHz, double magnitudeOhm, double qualityFactor, String inductive, String capacitive, double shownQ) {
 
-    private static final double RINGING = 1;
     private static final double NOTABLY = 1.25;
     private static final int POINTS_PER_DECADE = 48;
 
@@ -54,7 +54,7 @@ public record SharperRing(
 
     private static SharperRing sharper(String band, List<CornerFigures> corners, CornerFigures shown, Function<CornerFigures, Stream<Extremum>> extrema) {
         double shownQ = extrema.apply(shown).filter(SharperRing::maximum).mapToDouble(Extremum::qualityFactor).max().orElse(0);
-        double least = Math.max(RINGING, NOTABLY * shownQ);
+        double least = Math.max(CarrierRibbon.RINGING, NOTABLY * shownQ);
         SharperRing sharpest = null;
         for (CornerFigures each : corners) {
             for (Extremum extremum : extrema.apply(each).filter(SharperRing::maximum).toList()) {
@@ -76,7 +76,7 @@ public record SharperRing(
 
     /** Whether anything rings in the band at the shown corner. */
     public boolean ringsAsShown() {
-        return shownQ > RINGING;
+        return shownQ > CarrierRibbon.RINGING;
     }
 
     private static boolean maximum(Extremum extremum) {

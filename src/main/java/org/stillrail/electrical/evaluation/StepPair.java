@@ -44,7 +44,7 @@ public record StepPair(StepResult step, StepResult release) {
 
     static StepResult roughRelease(Bank bank, Converter converter, LoadStep figures, double durationS, BranchRealisation inTime) {
         return org.stillrail.electrical.step.LoadStep.of(
-                unbanded(bank, converter, release(figures), durationS, FEWEST_SAMPLES), inTime, Closeness.ROUGH);
+                unbanded(bank, converter, step(figures).back(), durationS, FEWEST_SAMPLES), inTime, Closeness.ROUGH);
     }
 
     private static StepPair of(StepRequest request, BranchRealisation inTime, Closeness closeness) {
@@ -54,10 +54,6 @@ public record StepPair(StepResult step, StepResult release) {
 
     static Load step(LoadStep figures) {
         return new Load(figures.fromA(), figures.toA(), figures.slewAPerS());
-    }
-
-    private static Load release(LoadStep figures) {
-        return new Load(figures.toA(), figures.fromA(), figures.slewAPerS());
     }
 
     private static StepRequest request(Bank bank, Converter converter, LoadStep figures, double durationS, int samples) {

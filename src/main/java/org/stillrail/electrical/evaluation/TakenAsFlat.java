@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.stillrail.electrical.capacitor.BendNote;
@@ -16,16 +17,36 @@ import org.stillrail.electrical.capacitor.Technology;
  */
 final class TakenAsFlat {
 
+    private final int index;
+    private final boolean named;
+    private final String name;
     private final BranchInput branch;
     private final Set<BendNote.Kind> flat = EnumSet.noneOf(BendNote.Kind.class);
     private final Set<String> subjects = new LinkedHashSet<>();
     private final Set<String> held = new TreeSet<>();
 
     /**
-     * @param branch  with the part that it stands with in {@code corners}
-     * @param corners of a fitting with that part
+     * Each branch and each of its alternates, in the bank's order, the named part first.
+     *
+     * @param corners of all fittings
      */
-    TakenAsFlat(int index, BranchInput branch, List<Corner> corners) {
+    static List<TakenAsFlat> all(EvaluationInput input, List<Corner> corners) {
+        List<TakenAsFlat> all = new ArrayList<>();
+        for (int k = 0; k < input.branches().size(); k++) {
+            BranchInput branch = input.branches().get(k);
+            for (int choice = 0; choice < branch.choices(); choice++) {
+                BranchInput standing = branch.choice(choice);
+                String name = "'" + branch.label() + "'" + (choice == 0 ? "" : " with " + standing.partNumber());
+                all.add(new TakenAsFlat(k, choice == 0, name, standing, corners));
+            }
+        }
+        return all;
+    }
+
+    private TakenAsFlat(int index, boolean named, String name, BranchInput branch, List<Corner> corners) {
+        this.index = index;
+        this.named = named;
+        this.name = name;
         this.branch = branch;
         Technology technology = branch.technology();
         if (technology == null) {
@@ -37,7 +58,8 @@ final class TakenAsFlat {
         if (branch.part().mostResistance() == null) {
             subjects.add("no largest ESR");
         }
-        for (Corner corner : corners) {
+        List<Corner> with = corners.stream().filter(corner -> Objects.equals(corner.branches().get(index).partNumber(), branch.partNumber())).toList();
+        for (Corner corner : with) {
             for (BendNote note : corner.parts().get(index).notes()) {
                 if (note.kind() == BendNote.Kind.HELD) {
                     held.add(note.sentence());
@@ -49,8 +71,28 @@ final class TakenAsFlat {
         }
     }
 
+    /** Of the branch in the bank. */
+    int index() {
+        return index;
+    }
+
+    /** Whether it is the part that the branch names, and not an alternate. */
+    boolean named() {
+        return named;
+    }
+
+    /** For a sentence: the branch, and an alternate's number. */
+    String name() {
+        return name;
+    }
+
+    /** With the part that it stands with here. */
+    BranchInput branch() {
+        return branch;
+    }
+
     /** What is wrong with resting a verdict on this part, first of all; null where nothing is. */
-    String weakness(String name) {
+    String weakness() {
         if (branch.technology() == Technology.CERAMIC_CLASS_2 && flat.contains(BendNote.Kind.BIAS_FLAT)) {
             return name + " has no curve of capacitance over bias: all of its capacitance counts, though class 2 ceramics lose much of it under bias.";
         }
@@ -61,7 +103,7 @@ final class TakenAsFlat {
     }
 
     /** All of it in sentences, those of the curves that end too early too. */
-    List<String> sentences(String name) {
+    List<String> sentences() {
         List<String> sentences = new ArrayList<>();
         if (!subjects.isEmpty()) {
             sentences.add("Of " + name + " " + String.join(", ", subjects) + " is known; each is taken as flat.");

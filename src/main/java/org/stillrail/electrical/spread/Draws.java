@@ -28,52 +28,48 @@ final class Draws {
 
     private final RandomBank bank;
     private final RippleBasis basis;
-    private final FrequencyGrid grid;
-    private final double[][] resistance;
-    private final double[][] reactance;
+    private final Laid harmonics;
     private final double[] seriesOhm;
     private final double inductanceH;
     private final boolean[] far;
     private final int variables;
-    private final FrequencyGrid readAt;
-    private final double[][] readResistance;
-    private final double[][] readReactance;
+    private final Laid readings;
     private final double[][] loadAdmittance;
-    /** Null without a loop, as what is laid down on it. */
-    private final FrequencyGrid loopGrid;
-    private final double[][] loopResistance;
-    private final double[][] loopReactance;
+    /** Null without a loop. */
+    private final Laid loop;
+
+    /** The branches' nominal impedances, each on all frequencies of a grid. */
+    private record Laid(FrequencyGrid grid, double[][] resistance, double[][] reactance) {
+
+        static Laid of(RandomBank bank, FrequencyGrid grid) {
+            int m = bank.branches().size();
+            Laid laid = new Laid(grid, new double[m][grid.size()], new double[m][grid.size()]);
+            for (int k = 0; k < m; k++) {
+                bank.branches().get(k).branch().addImpedanceTo(grid, laid.resistance[k], laid.reactance[k]);
+            }
+            return laid;
+        }
+    }
 
     Draws(RandomBank bank) {
         this.bank = bank;
         this.basis = bank.current() == null ? null : RippleBasis.of(extremes(bank), bank.current());
-        this.grid = basis == null ? FrequencyGrid.of(bank.switchingHz()) : basis.frequencies();
-        this.readAt = FrequencyGrid.of(distinct(bank.crossoverHz(), bank.switchingHz()));
+        this.harmonics = Laid.of(bank, basis == null ? FrequencyGrid.of(bank.switchingHz()) : basis.frequencies());
+        this.readings = Laid.of(bank, FrequencyGrid.of(distinct(bank.crossoverHz(), bank.switchingHz())));
+        this.loop = bank.loop() == null ? null : Laid.of(bank, bank.loop().grid());
         int m = bank.branches().size();
-        this.resistance = new double[m][grid.size()];
-        this.reactance = new double[m][grid.size()];
-        this.readResistance = new double[m][readAt.size()];
-        this.readReactance = new double[m][readAt.size()];
         this.seriesOhm = new double[m];
         this.far = new boolean[m];
-        this.loopGrid = bank.has(RandomFigure.CROSSOVER) ? bank.loop().grid() : null;
-        this.loopResistance = loopGrid == null ? null : new double[m][loopGrid.size()];
-        this.loopReactance = loopGrid == null ? null : new double[m][loopGrid.size()];
         int count = 0;
         for (int k = 0; k < m; k++) {
             Branch branch = bank.branches().get(k).branch();
-            branch.addImpedanceTo(grid, resistance[k], reactance[k]);
-            branch.addImpedanceTo(readAt, readResistance[k], readReactance[k]);
-            if (loopGrid != null) {
-                branch.addImpedanceTo(loopGrid, loopResistance[k], loopReactance[k]);
-            }
             seriesOhm[k] = seriesOhm(bank.branches().get(k));
             far[k] = bank.distance() != null && branch.node() == Node.LOAD;
             count += bank.lots() ? 2 : 2 * branch.count();
         }
         this.variables = count;
         this.inductanceH = bank.nominal().response(Node.CONVERTER, Node.LOAD).inductanceAtInfinityH();
-        this.loadAdmittance = loadAdmittance(bank.distance(), grid);
+        this.loadAdmittance = loadAdmittance(bank.distance(), harmonics.grid());
     }
 
     private static double[] distinct(double a, double b) {
@@ -161,12 +157,12 @@ final class Draws {
         if (basis != null) {
             figures[RandomFigure.RIPPLE.ordinal()] = rippleV(elastance, added) / inductorFactor;
         }
-        if (loopGrid != null) {
+        if (loop != null) {
             putLoop(elastance, added, inductorFactor, figures);
         }
-        double[][] near = new double[2][readAt.size()];
-        double[][] beyond = new double[2][readAt.size()];
-        addAdmittances(readAt, readResistance, readReactance, elastance, added, near, beyond);
+        double[][] near = new double[2][readings.grid().size()];
+        double[][] beyond = new double[2][readings.grid().size()];
+        addAdmittances(readings, elastance, added, near, beyond);
         TwoNodePoint crossover = point(bank.crossoverHz(), near, beyond);
         TwoNodePoint switching = point(bank.switchingHz(), near, beyond);
         figures[RandomFigure.ESR_AT_CROSSOVER.ordinal()] = crossover.atLoad().re();
@@ -182,20 +178,19 @@ final class Draws {
 
     /** Not numbers where the loop gain does not cross 1. */
     private void putLoop(double[] elastance, double[] added, double inductorFactor, double[] figures) {
-        double[][] y = new double[2][loopGrid.size()];
-        addAdmittances(loopGrid, loopResistance, loopReactance, elastance, added, y, y);
-        RandomLoop random = bank.loop();
-        SampledLoop loop = SampledLoop.of(random.with(inductorFactor), loopGrid, y[0], y[1], random.wantedHz(), random.spread());
-        if (loop.crossoverHz() != null) {
-            figures[RandomFigure.CROSSOVER.ordinal()] = loop.crossoverHz();
-            figures[RandomFigure.PHASE_MARGIN.ordinal()] = loop.phaseMarginDeg();
-            figures[RandomFigure.SENSITIVITY_PEAK.ordinal()] = loop.sensitivityPeak();
+        double[][] y = new double[2][loop.grid().size()];
+        addAdmittances(loop, elastance, added, y, y);
+        SampledLoop drawn = bank.loop().on(loop.grid(), y[0], y[1], inductorFactor);
+        if (drawn.crossoverHz() != null) {
+            figures[RandomFigure.CROSSOVER.ordinal()] = drawn.crossoverHz();
+            figures[RandomFigure.PHASE_MARGIN.ordinal()] = drawn.phaseMarginDeg();
+            figures[RandomFigure.SENSITIVITY_PEAK.ordinal()] = drawn.sensitivityPeak();
         }
     }
 
     /** At one node all three impedances are the bank's. */
     private TwoNodePoint point(double hz, double[][] near, double[][] beyond) {
-        int i = hz == readAt.startHz() ? 0 : 1;
+        int i = hz == readings.grid().startHz() ? 0 : 1;
         Complex here = new Complex(near[0][i], near[1][i]);
         if (bank.distance() != null) {
             return bank.distance().at(hz, here, new Complex(beyond[0][i], beyond[1][i]));
@@ -205,9 +200,9 @@ final class Draws {
     }
 
     private double rippleV(double[] elastance, double[] added) {
-        double[][] near = new double[2][grid.size()];
+        double[][] near = new double[2][harmonics.grid().size()];
         double[][] beyond = bank.distance() == null ? near : new double[][] {loadAdmittance[0].clone(), loadAdmittance[1].clone()};
-        addAdmittances(grid, resistance, reactance, elastance, added, near, beyond);
+        addAdmittances(harmonics, elastance, added, near, beyond);
         if (bank.distance() != null) {
             makeDeterminant(near, beyond, bank.distance().path());
         }
@@ -226,17 +221,16 @@ final class Draws {
     }
 
     /** @param near modified, as {@code beyond}: each branch is added to the node where it stands */
-    private void addAdmittances(
-            FrequencyGrid on, double[][] r, double[][] x, double[] elastance, double[] added, double[][] near, double[][] beyond) {
-        int n = on.size();
-        for (int k = 0; k < r.length; k++) {
-            double[] rk = r[k];
-            double[] xk = x[k];
+    private void addAdmittances(Laid on, double[] elastance, double[] added, double[][] near, double[][] beyond) {
+        int n = on.grid().size();
+        for (int k = 0; k < far.length; k++) {
+            double[] rk = on.resistance()[k];
+            double[] xk = on.reactance()[k];
             double[] g = far[k] ? beyond[0] : near[0];
             double[] b = far[k] ? beyond[1] : near[1];
             for (int i = 0; i < n; i++) {
                 double branchR = rk[i] + added[k];
-                double branchX = xk[i] - elastance[k] / on.hz(i);
+                double branchX = xk[i] - elastance[k] / on.grid().hz(i);
                 double squared = branchR * branchR + branchX * branchX;
                 g[i] += branchR / squared;
                 b[i] -= branchX / squared;
@@ -246,8 +240,8 @@ final class Draws {
 
     /** Ya becomes {@code Ya + Yb + Ya Yb Zp}, the reciprocal of the transfer impedance. */
     private void makeDeterminant(double[][] near, double[][] beyond, SeriesPath path) {
-        for (int i = 0; i < grid.size(); i++) {
-            double pathX = grid.omega(i) * path.inductanceH();
+        for (int i = 0; i < harmonics.grid().size(); i++) {
+            double pathX = harmonics.grid().omega(i) * path.inductanceH();
             // 1 + Ya Zp
             double re = 1 + near[0][i] * path.resistanceOhm() - near[1][i] * pathX;
             double im = near[0][i] * pathX + near[1][i] * path.resistanceOhm();

@@ -31,6 +31,9 @@ public record RandomBank(
         Objects.requireNonNull(inductance, "inductance");
         Require.positive("crossoverHz", crossoverHz);
         Require.positive("switchingHz", switchingHz);
+        if (loop != null && distance != null) {
+            throw new IllegalArgumentException("The loop of random banks is modelled at one node only");
+        }
     }
 
     /** Without a loop. */
@@ -52,7 +55,7 @@ public record RandomBank(
 
     /** Whether a figure can be told of it. */
     boolean has(RandomFigure figure) {
-        return figure == RandomFigure.RIPPLE ? current != null : figure.ofLoop() ? loop != null && distance == null
+        return figure == RandomFigure.RIPPLE ? current != null : figure.ofLoop() ? loop != null
                 : distance != null || !figure.ofTwoNodes();
     }
 }

@@ -3,6 +3,8 @@ package org.stillrail.electrical.spread;
 import java.util.Objects;
 import org.stillrail.electrical.capacitor.Require;
 import org.stillrail.electrical.converter.Converter;
+import org.stillrail.electrical.converter.CrossoverBand;
+import org.stillrail.electrical.converter.SampledLoop;
 import org.stillrail.electrical.curve.FrequencyGrid;
 
 /**
@@ -27,12 +29,13 @@ public record RandomLoop(Converter converter, double crossoverHz, Double wantedH
 
     /** Where the loop is read: a decade round the nominal crossover, the band in it. */
     FrequencyGrid grid() {
-        double low = Math.min(crossoverHz, wantedHz == null ? crossoverHz : wantedHz) / REACH;
-        double high = Math.max(crossoverHz, wantedHz == null ? crossoverHz : wantedHz) * REACH;
-        return FrequencyGrid.logSpaced(low, high, 1 + (int) Math.ceil(POINTS_PER_DECADE * Math.log10(high / low)));
+        CrossoverBand reach = CrossoverBand.of(crossoverHz, wantedHz, REACH);
+        return FrequencyGrid.logSpaced(reach.lowHz(), reach.highHz(),
+                1 + (int) Math.ceil(POINTS_PER_DECADE * Math.log10(reach.highHz() / reach.lowHz())));
     }
 
-    Converter with(double inductorFactor) {
-        return converter.withInductanceTimes(inductorFactor);
+    /** As it is with a bank of this admittance on {@link #grid}, and inductors of so many times their nominal value. */
+    SampledLoop on(FrequencyGrid grid, double[] conductance, double[] susceptance, double inductorFactor) {
+        return SampledLoop.of(converter.withInductanceTimes(inductorFactor), grid, conductance, susceptance, wantedHz, spread);
     }
 }

@@ -20,7 +20,8 @@ public record Load(double fromA, double toA, double slewAPerS) {
         return toA - fromA;
     }
 
-    Load back() {
+    /** From where it went to where it came from. */
+    public Load back() {
         return new Load(toA, fromA, slewAPerS);
     }
 

@@ -29,12 +29,12 @@ public final class LoadStep {
 
     /** The same, followed less closely. */
     public static StepResult of(StepRequest request, BranchRealisation realisation, Closeness closeness) {
-        return walk(request, LoadCourse.of(request.load()), Realised.of(request, realisation), closeness, null).result();
+        return walk(request, LoadCourse.of(request.load()), BankEquations.of(request, realisation), closeness, null).result();
     }
 
     /** The request's step and its way back; where neither meets a limit the second costs nothing. */
     public static ThereAndBack thereAndBack(StepRequest request, BranchRealisation realisation, Closeness closeness) {
-        Realised bank = Realised.of(request, realisation);
+        BankEquations bank = BankEquations.of(request, realisation);
         Walk there = walk(request, LoadCourse.of(request.load()), bank, closeness, null);
         StepRequest back = request.back();
         LoadCourse course = LoadCourse.of(back.load());
@@ -48,18 +48,18 @@ public final class LoadStep {
 
     /** The same where the load goes along {@code course} instead of the request's ramp. */
     public static StepResult along(LoadCourse course, StepRequest request, BranchRealisation realisation) {
-        return walk(request, course, Realised.of(request, realisation), Closeness.FULL, null).result();
+        return walk(request, course, BankEquations.of(request, realisation), Closeness.FULL, null).result();
     }
 
     /** @param swings filled with the turning points of the deviation */
     static StepResult following(StepRequest request, BranchRealisation realisation, Swings swings) {
-        return walk(request, LoadCourse.of(request.load()), Realised.of(request, realisation), Closeness.FULL, swings).result();
+        return walk(request, LoadCourse.of(request.load()), BankEquations.of(request, realisation), Closeness.FULL, swings).result();
     }
 
     private record Walk(StepSimulation simulation, StepResult result) {
     }
 
-    private static Walk walk(StepRequest request, LoadCourse load, Realised bank, Closeness closeness, Swings swings) {
+    private static Walk walk(StepRequest request, LoadCourse load, BankEquations bank, Closeness closeness, Swings swings) {
         Converter converter = request.converter();
         Circuit circuit = bank.circuit(converter, load.fromA());
         if (request.limited() && circuit.isVoltageMode()) {
@@ -87,7 +87,7 @@ public final class LoadStep {
         }
     }
 
-    private static List<String> warnings(StepRequest request, LoadCourse load, StepResult result, Realised bank) {
+    private static List<String> warnings(StepRequest request, LoadCourse load, StepResult result, BankEquations bank) {
         List<String> warnings = new ArrayList<>(bank.warnings());
         if (load.endS() > request.durationS()) {
             warnings.add("The load does not reach toA within durationS; slewAPerS is too low for that");

@@ -26,6 +26,8 @@ final class Propagator {
     private final int n;
     /** Rows with those that are always 0. */
     private final int padded;
+    /** Of M, as given. */
+    private final double[] rows;
     /** By columns. */
     private final double[] m;
     private final double norm;
@@ -34,11 +36,12 @@ final class Propagator {
     private final double[] term;
     private final double[] next;
 
-    /** @param m n rows of n, row by row */
+    /** @param m n rows of n, row by row; kept */
     Propagator(double[] m, int n) {
         this.n = n;
+        this.rows = m;
         this.padded = (n + BLOCK - 1) / BLOCK * BLOCK;
-        this.m = byColumns(m);
+        this.m = byColumns();
         this.norm = balancedNorm(m, n);
         this.shortestExponent = norm == 0 ? 1023 : Math.getExponent(SHORT / norm);
         this.term = new double[n];
@@ -47,13 +50,7 @@ final class Propagator {
 
     /** A copy of M, row by row. */
     double[] matrix() {
-        double[] rows = new double[n * n];
-        for (int row = 0; row < n; row++) {
-            for (int column = 0; column < n; column++) {
-                rows[row * n + column] = m[column * padded + row];
-            }
-        }
-        return rows;
+        return rows.clone();
     }
 
     /** About the time constant of the fastest mode, in s; positive infinity where nothing moves. */
@@ -156,7 +153,7 @@ final class Propagator {
         return product;
     }
 
-    private double[] byColumns(double[] rows) {
+    private double[] byColumns() {
         double[] columns = new double[n * padded];
         for (int row = 0; row < n; row++) {
             for (int column = 0; column < n; column++) {

@@ -20,10 +20,10 @@ import org.stillrail.electrical.converter.PowerStage;
  * @param replaced        labels of branches that an equivalent stands in for
  * @param warnings        of the branches
  */
-record Realised(
+record BankEquations(
         List<AdmittanceStateSpace> near, FarNode far, Propagators propagators, Double fitErrorPercent, List<String> replaced, List<String> warnings) {
 
-    static Realised of(StepRequest request, BranchRealisation realisation) {
+    static BankEquations of(StepRequest request, BranchRealisation realisation) {
         List<AdmittanceStateSpace> near = new ArrayList<>();
         List<AdmittanceStateSpace> beyond = new ArrayList<>();
         List<String> replaced = new ArrayList<>();
@@ -45,7 +45,7 @@ record Realised(
             }
         }
         FarNode far = distance == null ? null : new FarNode(beyond, distance.path(), distance.sense() == Node.LOAD);
-        return new Realised(near, far, realisation.propagators(), fitErrorPercent, replaced, warnings);
+        return new BankEquations(near, far, realisation.propagators(), fitErrorPercent, replaced, warnings);
     }
 
     /** @param converter null for the bank alone */
