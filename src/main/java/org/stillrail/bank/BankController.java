@@ -14,10 +14,12 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.May;
+import org.stillrail.document.Revision;
 import org.stillrail.library.Library;
 import org.stillrail.project.Projects;
 import org.stillrail.project.Rail;
 import org.stillrail.web.Form;
+import org.stillrail.web.Overtaken;
 import org.stillrail.web.StaleVersionException;
 
 /** A stored bank: its page, older revisions, and saving the next one. */
@@ -67,12 +69,27 @@ class BankController {
             redirect.addFlashAttribute("notice", "Saved as revision " + saved.latestNumber() + ".");
             return "redirect:/banks/" + bankId;
         } catch (StaleVersionException e) {
-            pages.figures(document, form, model);
-            form.errors().add("", e.getReason() + " What you composed is still on this page; saving again makes it the next revision.");
+            BankShape shape = new BankShape(document.railRevisionId(), library);
+            Bank began = form.isBlank(BankPages.REVISION) ? bank : banks.requireRevision(UUID.fromString(form.get(BankPages.REVISION)));
+            List<Revision<BankDocument>> since = banks.history(bankId).stream()
+                    .filter(revision -> began.id().equals(bankId) && revision.number() > began.revision().number()).toList();
+            if (since.isEmpty()) {
+                form.errors().add("", e.getReason() + " What you composed is still on this page; saving again makes it the next revision.");
+            } else {
+                model.addAttribute("meanwhile", Overtaken.carryOver(shape, form, began.document(), since));
+            }
             Bank now = banks.require(bankId);
-            form.with("version", Long.toString(now.version()));
-            return page(now, form, person, model);
+            BankDocument carried = since.isEmpty() ? document : shape.read(form);
+            if (carried != null) {
+                pages.figures(carried, startingFrom(now, form), model);
+            }
+            return page(now, startingFrom(now, form), person, model);
         }
+    }
+
+    /** The page says what it was filled from, so that a save after somebody else's is noticed and compared. */
+    private static Form startingFrom(Bank bank, Form form) {
+        return form.with("version", Long.toString(bank.version())).with(BankPages.REVISION, bank.revision().id().toString());
     }
 
     @GetMapping("/rails/{railId}/banks/new")
@@ -104,8 +121,7 @@ class BankController {
     }
 
     private String stored(Bank bank, CurrentPerson person, Model model) {
-        Form form = BankForm.fill(bank.document(), library).with("version", Long.toString(bank.version()))
-                .with(BankPages.REVISION, bank.revision().id().toString());
+        Form form = startingFrom(bank, BankForm.fill(bank.document(), library));
         if (bank.railId() != null) {
             form.with("railRevision", bank.document().railRevisionId().toString());
         }

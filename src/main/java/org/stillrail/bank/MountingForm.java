@@ -63,6 +63,7 @@ final class MountingForm {
 
     /** Null where it is typed, where the figures in the card are others, and where a field is wrong. */
     MountingOrigin read(SeriesPath mounting, Library library) {
+        form.text(b + "mountingFrom", who + "where the mounting comes from", false);
         if (FITTED.equals(form.get(b + "mountingFrom")) && !form.isBlank(b + "fitted")) {
             boolean kept = text("mountingR").equals(text("fittedR")) && text("mountingL").equals(text("fittedL"));
             return kept ? MountingOrigin.fitted(form.get(b + "fitted")) : null;

@@ -16,8 +16,9 @@ final class RailShape implements FormShape<RailDocument> {
             "window", Set.of("setPointAccuracy", "regulation"),
             "margins", Set.of("leastPhaseMargin", "leastGainMargin"),
             "space", Set.of("height", "area", "cost"),
-            "topology", Set.of("turnsRatio", "edge"),
-            "control", Set.of("ramp", "sense", "slope", "delay", "compensation", "gain", "zeros", "poles", "crossover", "phaseMargin", "networkR1",
+            "inductance", Set.of("inductanceTolerance", "inductanceLeft"),
+            "switching", Set.of("switchingTolerance"),
+            "topology", Set.of("turnsRatio", "edge", "statedCrossover", "control", "ramp", "sense", "slope", "delay", "compensation", "gain", "zeros", "poles", "crossover", "phaseMargin", "networkR1",
                     "networkR2", "networkC1", "networkC2", "networkR3", "networkC3"));
 
     @Override

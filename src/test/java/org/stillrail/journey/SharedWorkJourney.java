@@ -2,6 +2,7 @@ package org.stillrail.journey;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Page;
 import org.junit.jupiter.api.Test;
 
 /** Two people work on the same thing at the same time: the second is told, and nobody loses anything. */
@@ -58,15 +59,17 @@ class SharedWorkJourney {
         lead.openBank("Shared work");
         BankPage mine = new BankPage(lead);
         theirs.type(1, "How many", "2");
+        engineer.fill("Note", "Two are enough");
         engineer.press("Save as revision 2");
         engineer.sees("Saved as revision 2.");
 
         mine.type(1, "How many", "3");
-        lead.fill("Note", "Three are safer");
         lead.press("Save as revision 2");
-        lead.sees("Tamsel Verring saved revision 2 of bank Shared work while this page was open. Nothing was overwritten.");
+        lead.sees("Tamsel Verring saved revision 2 at");
+        assertThat(lead.page().locator("tr", new Page.LocatorOptions().setHasText("Branch 1: count")).innerText().split("\\s+"))
+                .containsSubsequence("1", "2", "3", "yours");
         assertThat(mine.field(1, "How many").inputValue()).isEqualTo("3");
-        assertThat(lead.field("Note").inputValue()).isEqualTo("Three are safer");
+        assertThat(lead.field("Note").inputValue()).isEqualTo("Two are enough");
         engineer.openBank("Shared work");
         assertThat(theirs.field(1, "How many").inputValue()).isEqualTo("2");
 
