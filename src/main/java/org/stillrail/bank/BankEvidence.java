@@ -58,7 +58,7 @@ public class BankEvidence {
      * @param reason     of the vetting, or null
      * @param replacedBy number of the part that takes the place of a withdrawn one, or null
      */
-    record ChangedPart(UUID partId, String partNumber, int used, int newest, String vetting, String reason, String replacedBy) {
+    public record ChangedPart(UUID partId, String partNumber, int used, int newest, String vetting, String reason, String replacedBy) {
 
         public String sentence() {
             String revised = used == newest ? "" : " has revision " + newest + ", this bank rests on revision " + used;
@@ -93,7 +93,7 @@ public class BankEvidence {
     }
 
     /** What has changed under one revision; empty where it rests on the newest of everything. */
-    List<ChangedPart> changesOf(UUID revisionId) {
+    public List<ChangedPart> changesOf(UUID revisionId) {
         return jdbc.sql("select p.id, p.part_number, o.number as used, p.latest_number, p.vetting, p.vetting_reason, x.part_number as replaced_by"
                         + " from bank_revision r" + PARTS + " join part_revision o on o.id = u.part_revision_id"
                         + " left join part x on x.id = p.replacement_id where r.id = :id and " + CHANGED + " order by p.part_number, o.number")

@@ -1,6 +1,7 @@
 package org.stillrail.report;
 
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -10,8 +11,8 @@ import java.util.UUID;
 import org.springframework.stereotype.Component;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.bank.Bank;
+import org.stillrail.bank.BankEvidence;
 import org.stillrail.bank.BankInputs;
-import org.stillrail.bank.BankState;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.library.Library;
 import org.stillrail.library.Part;
@@ -28,14 +29,17 @@ import org.thymeleaf.context.Context;
 class BankReports {
 
     private final BankInputs inputs;
+    private final BankEvidence evidence;
     private final Library library;
     private final Projects projects;
     private final ReviewRecords reviews;
     private final ITemplateEngine templates;
     private final Clock clock;
 
-    BankReports(BankInputs inputs, Library library, Projects projects, ReviewRecords reviews, ITemplateEngine templates, Clock clock) {
+    BankReports(
+            BankInputs inputs, BankEvidence evidence, Library library, Projects projects, ReviewRecords reviews, ITemplateEngine templates, Clock clock) {
         this.inputs = inputs;
+        this.evidence = evidence;
         this.library = library;
         this.projects = projects;
         this.reviews = reviews;
@@ -61,7 +65,7 @@ class BankReports {
         List<PartLine> parts = parts(bank);
         return new BankReport(bank, rail == null ? null : projects.require(rail.projectId()), rail,
                 RailFacts.of(evaluation.input().rail()), parts, evaluation, BankReport.verdicts(evaluation), BankReport.charts(evaluation),
-                parts.stream().map(line -> EvidenceLine.of(line, library)).toList(), review, cautions(bank, rail, evaluation, review),
+                EvidenceLine.of(parts, library), review, cautions(bank, rail, parts, evaluation, review),
                 OffsetDateTime.now(clock).withOffsetSameInstant(ZoneOffset.UTC), person.displayName());
     }
 
@@ -74,31 +78,15 @@ class BankReports {
                 .toList();
     }
 
-    private Part revision(UUID partRevisionId) {
-        return library.findRevision(partRevisionId).orElseThrow();
-    }
-
-    private static List<String> cautions(Bank bank, Rail rail, Evaluation evaluation, ReviewRecord review) {
-        List<String> cautions = new ArrayList<>();
-        if (bank.state() != BankState.APPROVED) {
-            cautions.add("This revision is " + bank.state().label() + ", not approved: do not build from it.");
-        }
-        if (rail != null && !rail.isLatest()) {
-            cautions.add("The rail has changed since: revision " + rail.latestNumber() + " asks something else.");
-        }
-        if (review.snapshot() != null && !review.snapshot().intact()) {
-            cautions.add("The stored snapshot does not give its SHA-256 any more: it was changed after submission.");
-        }
-        if (review.signatures().stream().anyMatch(signature -> !signature.holds())) {
-            cautions.add("A signature does not hold for the stored snapshot.");
-        }
-        if (review.snapshot() != null) {
-            cautions.addAll(review.snapshot().differences());
-            if (review.snapshot().refused() != null) {
-                cautions.add("The snapshot could not be worked out again: " + review.snapshot().refused());
-            }
-        }
+    private List<String> cautions(Bank bank, Rail rail, List<PartLine> parts, Evaluation evaluation, ReviewRecord review) {
+        List<String> cautions = new ArrayList<>(ReportCautions.ofRevision(bank, rail));
+        cautions.addAll(ReportCautions.ofParts(evidence.changesOf(bank.revision().id()), parts));
+        cautions.addAll(ReportCautions.ofReview(review, LocalDate.now(clock)));
         cautions.addAll(evaluation.warnings());
         return cautions;
+    }
+
+    private Part revision(UUID partRevisionId) {
+        return library.findRevision(partRevisionId).orElseThrow();
     }
 }

@@ -5,23 +5,36 @@ import java.util.List;
 import java.util.Optional;
 import org.stillrail.library.Library;
 import org.stillrail.library.ModelChoice;
+import org.stillrail.library.Part;
 import org.stillrail.library.Sweep;
 import org.stillrail.library.SweepProvenance;
 import org.stillrail.web.Quantity;
 
 /**
- * What one branch rests on, with its provenance.
+ * What one branch, or an alternate of it, rests on, with its provenance.
  *
  * @param hashes SHA-256 of the part's revision, and of the raw file where it was measured
  */
 record EvidenceLine(String branch, String part, String source, String provenance, List<String> hashes) {
 
-    static EvidenceLine of(PartLine line, Library library) {
-        if (line.part() == null) {
-            return new EvidenceLine(line.branch().label(), line.partNumber(), "typed figures", "none", List.of());
+    /** A line for each part that may be fitted, the branch's own first. */
+    static List<EvidenceLine> of(List<PartLine> lines, Library library) {
+        List<EvidenceLine> evidence = new ArrayList<>();
+        for (PartLine line : lines) {
+            String branch = line.branch().label();
+            if (line.part() == null) {
+                evidence.add(new EvidenceLine(branch, line.partNumber(), "typed figures", "none", List.of()));
+            } else {
+                evidence.add(of(branch, line.part(), library));
+            }
+            line.alternates().forEach(alternate -> evidence.add(of(branch + ", alternate", alternate, library)));
         }
-        List<String> hashes = new ArrayList<>(List.of("part revision " + line.part().revision().number() + ": " + line.part().revision().sha256()));
-        ModelChoice choice = line.part().document().model();
+        return evidence;
+    }
+
+    private static EvidenceLine of(String branch, Part part, Library library) {
+        List<String> hashes = new ArrayList<>(List.of("part revision " + part.revision().number() + ": " + part.revision().sha256()));
+        ModelChoice choice = part.document().model();
         List<Sweep> sweeps = choice.sweeps().stream().flatMap(id -> library.findSweep(id).stream()).toList();
         sweeps.forEach(found -> hashes.add("raw file " + found.fileName() + ": " + found.rawSha256()));
         Optional<Sweep> sweep = sweeps.stream().findFirst();
@@ -30,8 +43,8 @@ record EvidenceLine(String branch, String part, String source, String provenance
             case FIT -> "fit of a measurement, ";
             case AVERAGE -> "average of " + sweeps.size() + " measurements, the first of ";
         };
-        String datasheet = line.part().document().datasheet() == null ? "figures without a reference" : line.part().document().datasheet().toString();
-        return new EvidenceLine(line.branch().label(), line.partNumber(),
+        String datasheet = part.document().datasheet() == null ? "figures without a reference" : part.document().datasheet().toString();
+        return new EvidenceLine(branch, part.partNumber(),
                 sweep.map(found -> how + found.points() + " points from " + Quantity.format(found.startHz(), "Hz") + " to "
                         + Quantity.format(found.stopHz(), "Hz")).orElse("datasheet"),
                 sweep.map(found -> provenance(found.provenance())).orElse(datasheet), hashes);

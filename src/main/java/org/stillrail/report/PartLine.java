@@ -3,6 +3,7 @@ package org.stillrail.report;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.stillrail.bank.BranchDocument;
 import org.stillrail.library.Part;
 
@@ -16,6 +17,11 @@ record PartLine(BranchDocument branch, Part part, List<Part> alternates) {
 
     public String partNumber() {
         return part == null ? "(figures typed on the bank's page)" : part.partNumber();
+    }
+
+    /** What may be fitted: the part and its alternates; empty for typed figures. */
+    public List<Part> choices() {
+        return Stream.concat(Stream.ofNullable(part), alternates.stream()).toList();
     }
 
     /** Null where there are none. */

@@ -48,8 +48,8 @@ class Timeline {
         return switch (step.step()) {
             case SUBMITTED -> step.person() + " submitted " + what + " for review.";
             case RETURNED -> step.person() + " returned " + what + ".";
-            case SIGNED -> step.person() + " signed " + what + meaning(step, signatures) + "; it waits for the second signature.";
-            case APPROVED -> step.person() + " approved and signed " + what + meaning(step, signatures) + ".";
+            case SIGNED -> step.person() + " signed " + what + "; it waits for the second signature" + ending(step, signatures);
+            case APPROVED -> step.person() + " approved and signed " + what + ending(step, signatures);
             case SUPERSEDED -> "With that, " + what + " is superseded.";
             case RECALLED -> step.person() + " recalled " + what + ".";
         };
@@ -63,9 +63,9 @@ class Timeline {
         return (revision == shown.revision().number() ? "" : "/banks/" + shown.id() + "/revisions/" + revision) + "#" + subject.anchor();
     }
 
-    /** A signature is given at the same instant as its step. */
-    private static String meaning(StepTaken step, List<Signature> signatures) {
+    /** The meaning of the signature that was given at the same instant as the step, which ends with its own full stop. */
+    private static String ending(StepTaken step, List<Signature> signatures) {
         return signatures.stream().filter(signature -> signature.signerId().equals(step.personId()) && signature.at().isEqual(step.at()))
-                .findFirst().map(signature -> ", meaning '" + signature.meaning() + "'").orElse("");
+                .findFirst().map(signature -> ": '" + signature.meaning() + "'").orElse(".");
     }
 }

@@ -8,6 +8,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -32,6 +33,9 @@ import org.stillrail.bank.BranchDocument;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.requirement.RailFigures;
+import org.stillrail.library.Library;
+import org.stillrail.library.Part;
+import org.stillrail.library.Vetting;
 import org.stillrail.review.ReviewRecord;
 import org.stillrail.review.ReviewRecords;
 import org.stillrail.support.AppTest;
@@ -59,6 +63,9 @@ class ReportTest {
     private Banks banks;
 
     @Autowired
+    private Library library;
+
+    @Autowired
     private ReviewRecords reviews;
 
     @Autowired
@@ -83,7 +90,7 @@ class ReportTest {
             assertThat(text).contains("Review report: " + bank.name(), "4", bench.part().partNumber(), "100 \u00b5F", "10 mV", "in work, not approved",
                     bank.revision().sha256(), "Page 1 of " + pdf.getNumberOfPages(), "Nobody has signed");
             assertThat(text).as("headings of the tables, each on one line").contains("Requirement Outcome Limit Value Margin Worst corner",
-                    "Branch Count Part Capacitance Rated Technology Vetting", "Branch Part Rests on Provenance");
+                    "Branch Count Part Capacitance Rated Technology", "Branch Part Rests on Provenance");
             for (PDPage page : pdf.getPages()) {
                 for (COSName name : page.getResources().getFontNames()) {
                     assertThat(page.getResources().getFont(name).isEmbedded()).as("font %s", name).isTrue();
@@ -115,6 +122,41 @@ class ReportTest {
         }
         jdbc.sql("update review_signature set meaning = :meaning where snapshot_id = :id").param("id", reviews.of(bank).snapshot().id())
                 .param("meaning", signature.meaning()).update();
+    }
+
+    /** Whoever files the report has no other page to see it on. */
+    @Test
+    void theReportSaysWhatHasChangedUnderTheBankSinceAndNamesTheEvidenceOfAlternates() throws Exception {
+        CurrentPerson engineer = people.with(Role.ENGINEER);
+        CurrentPerson librarian = people.with(Role.LIBRARIAN);
+        TeamBench bench = new TeamBench(context, engineer);
+        Part alternate = TeamBench.as(engineer, () -> library.propose(TeamBench.polymer("P-" + UUID.randomUUID(), 0.02), engineer));
+        Bank bank = TeamBench.as(engineer, () -> banks.add(bench.rail().id(), "With a choice", new BankDocument(bench.rail().revision().id(), null,
+                List.of(new BranchDocument("bulk", 2, bench.part().id(), bench.part().revision().id(), null, SeriesPath.NONE, SeriesPath.NONE,
+                        null, null, List.of(new BranchDocument.Alternate(alternate.id(), alternate.revision().id())), null)), null), engineer));
+        Part revised = bench.revisePart(0.03);
+        TeamBench.as(librarian, () -> {
+            library.changeVetting(revised.id(), revised.version(), Vetting.WITHDRAWN, "Not made any more", null, librarian);
+            return null;
+        });
+        String text;
+        try (PDDocument pdf = Loader.loadPDF(take(bank, "report.pdf"))) {
+            text = text(pdf).replaceAll("\\s+", "");
+        }
+        String number = bench.part().partNumber();
+        assertThat(text).contains("Caution:" + number + "hasrevision2,thisbankrestsonrevision1andiswithdrawn(Notmadeanymore).",
+                "Caution:" + alternate.partNumber() + "isproposed.",
+                "bulk,alternate" + alternate.partNumber() + "datasheet",
+                "partrevision1:" + alternate.revision().sha256()).doesNotContain("Caution:" + number + "iswithdrawn");
+    }
+
+    @Test
+    void aConcessionWhoseLastDayHasPassedIsACaution() {
+        LocalDate last = LocalDate.of(2031, 3, 1);
+        ReviewRecord review = new ReviewRecord(null, List.of(), List.of(new ReviewRecord.Accepted("Ripple", "For now", "Owner", last)), List.of());
+        assertThat(ReportCautions.ofReview(review, last)).isEmpty();
+        assertThat(ReportCautions.ofReview(review, last.plusDays(1)))
+                .containsExactly("The concession on Ripple ended on 2031-03-01; its owner is Owner.");
     }
 
     @Test

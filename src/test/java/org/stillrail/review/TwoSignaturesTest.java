@@ -94,8 +94,8 @@ class TwoSignaturesTest {
         assertThat(banks.require(bank.id()).state()).isEqualTo(BankState.APPROVED);
         assertThat(snapshots.signatures(snapshots.ofRevision(bank.revision().id()).orElseThrow().id())).hasSize(2);
         String page = mvc.perform(get("/banks/" + bank.id()).with(people.as(first))).andReturn().getResponse().getContentAsString();
-        assertThat(page).contains("signed revision 1, meaning &#39;" + Signature.MEANING + "&#39;; it waits for the second signature",
-                "approved and signed revision 1, meaning &#39;" + Signature.MEANING);
+        assertThat(page).contains("signed revision 1; it waits for the second signature: &#39;" + Signature.MEANING + "&#39;<",
+                "approved and signed revision 1: &#39;" + Signature.MEANING + "&#39;<");
         String block = page.substring(page.indexOf("Signatures under revision 1"));
         block = block.substring(0, block.indexOf("</div>"));
         assertThat(block).contains("<strong>" + first.displayName() + "</strong>", " UTC</span>", "<p>" + Signature.MEANING + "</p>",
