@@ -24,10 +24,15 @@ public final class May {
     public static final String VET = "hasRole('LIBRARIAN')";
     /** Make a project, and as its member edit its rails and banks and submit them. */
     public static final String EDIT_PROJECT = "hasRole('ENGINEER')";
+    /** Add a member: an engineer who is one, or an administrator where no member can edit the project. */
+    public static final String ADD_MEMBER = "hasAnyRole('ENGINEER', 'ADMINISTRATOR')";
     /** Sign, return or recall what someone else wrote. */
     public static final String REVIEW = "hasRole('REVIEWER')";
     /** People, roles, derating rules, settings, anyone's tokens. */
     public static final String ADMINISTER = "hasRole('ADMINISTRATOR')";
+
+    /** Become a member of a project that one takes in. */
+    public static final String TAKE_IN_AS_MEMBER = ADMINISTER + " and " + EDIT_PROJECT;
 
     private May() {}
 }

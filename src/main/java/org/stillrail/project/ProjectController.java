@@ -85,10 +85,11 @@ class ProjectController {
         model.addAttribute("signatures", projects.signatures(projectId));
         model.addAttribute("members", members);
         model.addAttribute("mayEdit", person.has(Role.ENGINEER) && projects.isMember(projectId, person));
+        model.addAttribute("mayAdd", projects.mayAddMember(projectId, person));
+        model.addAttribute("nobodyEdits", !projects.hasEditor(projectId));
         model.addAttribute("rails", lines(projectId));
         Map<String, String> others = new LinkedHashMap<>();
-        people.all().stream()
-                .filter(other -> other.active() && other.has(Role.ENGINEER))
+        people.withRole(Role.ENGINEER).stream()
                 .filter(other -> members.stream().noneMatch(member -> member.personId().equals(other.id())))
                 .forEach(other -> others.put(other.id().toString(), other.displayName()));
         model.addAttribute("others", others);
@@ -99,14 +100,15 @@ class ProjectController {
     }
 
     @PostMapping("/projects/{projectId}/members")
-    @PreAuthorize(May.EDIT_PROJECT)
+    @PreAuthorize(May.ADD_MEMBER)
     String addMember(
             @PathVariable UUID projectId, @RequestParam MultiValueMap<String, String> parameters, @AuthenticationPrincipal CurrentPerson by, Model model) {
+        projects.requireMayAddMember(projects.require(projectId).id(), by);
         Form form = Form.of(parameters);
         UUID member = form.read("person", "Engineer", true, UUID::fromString);
         return changed(projectId, form, by, model, version -> {
-            if (people.byId(member).isEmpty()) {
-                throw new NotFoundException("There is no such person.");
+            if (people.byId(member).filter(person -> person.active() && person.has(Role.ENGINEER)).isEmpty()) {
+                throw new NotFoundException("There is no such engineer.");
             }
             projects.addMember(projectId, version, member, by);
         });
@@ -117,6 +119,7 @@ class ProjectController {
     String removeMember(
             @PathVariable UUID projectId, @PathVariable UUID personId, @RequestParam MultiValueMap<String, String> parameters,
             @AuthenticationPrincipal CurrentPerson by, Model model) {
+        projects.requireMember(projects.require(projectId).id(), by);
         return changed(projectId, Form.of(parameters), by, model, version -> projects.removeMember(projectId, version, personId, by));
     }
 
@@ -125,6 +128,7 @@ class ProjectController {
     String askSignatures(
             @PathVariable UUID projectId, @RequestParam MultiValueMap<String, String> parameters, @AuthenticationPrincipal CurrentPerson by, Model model,
             RedirectAttributes redirect) {
+        projects.requireMember(projects.require(projectId).id(), by);
         Form form = Form.of(parameters);
         Integer signatures = form.whole("signatures", "Signatures", 1, 2, true);
         return changed(projectId, form, by, model, version -> {
@@ -135,7 +139,6 @@ class ProjectController {
 
     /** Does what a form of the project's page asks, at the version that it was opened at; else the page comes back and says why not. */
     private String changed(UUID projectId, Form form, CurrentPerson by, Model model, LongConsumer change) {
-        projects.requireMember(projects.require(projectId).id(), by);
         Long version = form.read("version", "Version", true, Long::valueOf);
         if (!form.errors().none()) {
             return page(projectId, by, form, model);

@@ -2,12 +2,13 @@ package org.stillrail.project;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
-import java.time.OffsetDateTime;
+import org.stillrail.account.Role;
 
 /** Stored projects and who belongs to them. */
 @Repository
@@ -99,6 +100,17 @@ class ProjectRows {
         return jdbc.sql("select count(*) from project_member where project_id = :projectId and person_id = :personId")
                 .param("projectId", projectId)
                 .param("personId", personId)
+                .query(Integer.class)
+                .single() > 0;
+    }
+
+    /** Whether a member can sign in and is an engineer. */
+    boolean hasEditor(UUID projectId) {
+        return jdbc.sql("""
+                        select count(*) from project_member m join person p on p.id = m.person_id join person_role r on r.person_id = p.id
+                        where m.project_id = :projectId and p.active and r.role = :role""")
+                .param("projectId", projectId)
+                .param("role", Role.ENGINEER.name())
                 .query(Integer.class)
                 .single() > 0;
     }

@@ -13,6 +13,7 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.May;
+import org.stillrail.account.Role;
 import org.stillrail.audit.AuditTrail;
 import org.stillrail.document.Revision;
 import org.stillrail.web.NotFoundException;
@@ -59,6 +60,23 @@ public class Projects {
     public void requireMember(UUID projectId, CurrentPerson person) {
         if (!isMember(projectId, person)) {
             throw new AccessDeniedException("Only members of this project may change its rails and banks.");
+        }
+    }
+
+    /** Whether a member can sign in here as an engineer: where none can, nobody can edit the project. */
+    public boolean hasEditor(UUID projectId) {
+        return projects.hasEditor(projectId);
+    }
+
+    /** A member may, and an administrator where no member can edit the project, as when it came from another installation. */
+    boolean mayAddMember(UUID projectId, CurrentPerson person) {
+        return person.has(Role.ENGINEER) && isMember(projectId, person) || person.has(Role.ADMINISTRATOR) && !hasEditor(projectId);
+    }
+
+    /** @throws AccessDeniedException for anybody else */
+    void requireMayAddMember(UUID projectId, CurrentPerson person) {
+        if (!mayAddMember(projectId, person)) {
+            throw new AccessDeniedException("Only members of this project may add others; an administrator may where none of them can sign in as an engineer.");
         }
     }
 
@@ -138,14 +156,25 @@ public class Projects {
         return project;
     }
 
-    /** @throws StaleVersionException when members or signatures were changed since {@code version} */
-    @PreAuthorize(May.EDIT_PROJECT)
+    /**
+     * @throws AccessDeniedException for whoever is no member, and for an administrator where a member can add others
+     * @throws StaleVersionException when members or signatures were changed since {@code version}
+     */
+    @PreAuthorize(May.ADD_MEMBER)
     @Transactional
     public void addMember(UUID projectId, long version, UUID memberId, CurrentPerson person) {
-        requireMember(projectId, person);
+        requireMayAddMember(projectId, person);
         moveOn(projectId, version);
         projects.addMember(projectId, memberId);
         audit.record(person.userName(), "member added", "project", projectId.toString(), Map.of("member", memberId.toString()));
+    }
+
+    /** Makes whoever takes in a project from elsewhere its member. */
+    @PreAuthorize(May.TAKE_IN_AS_MEMBER)
+    @Transactional
+    public void joinTakenIn(UUID projectId, CurrentPerson person) {
+        projects.addMember(projectId, person.id());
+        audit.record(person.userName(), "member added", "project", projectId.toString(), Map.of("member", person.id().toString()));
     }
 
     /** @throws StaleVersionException likewise */

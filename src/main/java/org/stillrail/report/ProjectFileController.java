@@ -22,6 +22,7 @@ import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.servlet.support.RequestContextUtils;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.May;
+import org.stillrail.account.Role;
 import org.stillrail.project.NameTakenException;
 import org.stillrail.project.Project;
 import org.stillrail.project.Projects;
@@ -39,6 +40,9 @@ class ProjectFileController {
 
     private static final String IMPORT = "/projects/import";
     private static final String TAKEN = "The project is taken in, with its signatures and the record of its origin. Its parts that were not here are proposed.";
+
+    private static final String NOBODY = " No member can sign in here as an engineer: add one under Members.";
+    private static final String MEMBER = "member";
 
     private final ProjectFiles files;
     private final Projects projects;
@@ -85,17 +89,17 @@ class ProjectFileController {
         try {
             ProjectFile.Received received = ProjectFile.receive(file);
             if (form.isBlank("take") || !received.sha256().equals(form.get("seen"))) {
-                return look(received, form, model);
+                return look(received, form, person, model);
             }
             String name = form.text("name", "Name", true);
             if (!form.errors().none()) {
-                return look(received, form, model);
+                return look(received, form, person, model);
             }
             try {
-                return redirect(files.take(received, name, person), request, response);
+                return redirect(files.take(received, name, !form.isBlank(MEMBER), person), request, response);
             } catch (NameTakenException e) {
                 form.errors().add("name", e.getMessage());
-                return look(received, form, model);
+                return look(received, form, person, model);
             }
         } catch (ProjectFiles.ConflictException e) {
             return page(form, null, e.conflicts(), model);
@@ -104,11 +108,12 @@ class ProjectFileController {
         }
     }
 
-    private String look(ProjectFile.Received received, Form form, Model model) {
+    private String look(ProjectFile.Received received, Form form, CurrentPerson person, Model model) {
         Arrival arrival = files.look(received.file());
         if (!received.sha256().equals(form.get("seen"))) {
-            form.with("name", arrival.conflicts().isEmpty() ? files.freeName(arrival) : null).with("seen", received.sha256());
+            form.with("name", arrival.conflicts().isEmpty() ? files.freeName(arrival) : null).with("seen", received.sha256()).with(MEMBER, person.has(Role.ENGINEER) ? "yes" : null);
         }
+        model.addAttribute("mayJoin", person.has(Role.ENGINEER));
         return page(form, arrival, arrival.conflicts(), model);
     }
 
@@ -122,9 +127,9 @@ class ProjectFileController {
     }
 
     /** A script's request follows by itself where it is told to. */
-    private static String redirect(UUID projectId, HttpServletRequest request, HttpServletResponse response) {
+    private String redirect(UUID projectId, HttpServletRequest request, HttpServletResponse response) {
         String path = "/projects/" + projectId;
-        RequestContextUtils.getOutputFlashMap(request).put("notice", TAKEN);
+        RequestContextUtils.getOutputFlashMap(request).put("notice", projects.hasEditor(projectId) ? TAKEN : TAKEN + NOBODY);
         if (request.getHeader("HX-Request") == null) {
             return "redirect:" + path;
         }

@@ -25,6 +25,7 @@ import org.stillrail.audit.AuditTrail;
 import org.stillrail.bank.Banks;
 import org.stillrail.document.CanonicalJson;
 import org.stillrail.project.NameTakenException;
+import org.stillrail.project.Projects;
 import org.stillrail.review.ReviewRecords;
 
 /**
@@ -40,6 +41,7 @@ class ProjectFiles {
     private final ProjectRowsReader reader;
     private final ProjectArrivals arrivals;
     private final JdbcClient jdbc;
+    private final Projects projects;
     private final Banks banks;
     private final ReviewRecords reviews;
     private final AuditTrail audit;
@@ -47,13 +49,14 @@ class ProjectFiles {
     private final Clock clock;
 
     ProjectFiles(
-            ProjectRowsReader reader, ProjectArrivals arrivals, JdbcClient jdbc, Banks banks, ReviewRecords reviews, AuditTrail audit,
+            ProjectRowsReader reader, ProjectArrivals arrivals, JdbcClient jdbc, Projects projects, Banks banks, ReviewRecords reviews, AuditTrail audit,
             PlatformTransactionManager transactions, Clock clock) {
         this.transactions = transactions;
         this.clock = clock;
         this.reader = reader;
         this.arrivals = arrivals;
         this.jdbc = jdbc;
+        this.projects = projects;
         this.banks = banks;
         this.reviews = reviews;
         this.audit = audit;
@@ -124,7 +127,8 @@ class ProjectFiles {
     }
 
     /**
-     * @param name that the project gets here
+     * @param name     that the project gets here
+     * @param asMember whether who takes it in, an engineer, becomes its member
      * @return id of the project
      * @throws NameTakenException       when a project here has this name
      * @throws ConflictException        with every reason why nothing was stored
@@ -132,7 +136,7 @@ class ProjectFiles {
      */
     @PreAuthorize(May.ADMINISTER)
     @Transactional
-    public UUID take(ProjectFile.Received received, String name, CurrentPerson person) {
+    public UUID take(ProjectFile.Received received, String name, boolean asMember, CurrentPerson person) {
         Arrival arrival = arrivals.of(received.file());
         if (!arrival.conflicts().isEmpty()) {
             throw new ConflictException(arrival.conflicts());
@@ -147,6 +151,9 @@ class ProjectFiles {
         }
         audit.record(person.userName(), "project imported", "project", arrival.projectId().toString(),
                 Map.of("name", name, "nameThere", arrival.projectName(), "sha256", received.sha256()));
+        if (asMember) {
+            projects.joinTakenIn(arrival.projectId(), person);
+        }
         return arrival.projectId();
     }
 

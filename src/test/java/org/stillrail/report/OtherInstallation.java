@@ -47,7 +47,7 @@ record OtherInstallation(ConfigurableApplicationContext context, CurrentPerson a
 
     UUID take(String file, String name) throws IOException {
         ProjectFile.Received received = received(file);
-        return TeamBench.as(administrator, () -> bean(ProjectFiles.class).take(received, name, administrator));
+        return TeamBench.as(administrator, () -> bean(ProjectFiles.class).take(received, name, false, administrator));
     }
 
     @Override

@@ -19,6 +19,7 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.mock.web.MockMultipartFile;
 import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.MvcResult;
 import org.springframework.test.web.servlet.request.MockMultipartHttpServletRequestBuilder;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.Role;
@@ -243,6 +244,37 @@ class ProjectFileTest {
                     .andExpect(header().string("HX-Redirect", startsWith("/projects/")));
             assertThat(named(name)).isEqualTo(2);
         }
+    }
+
+    @Test
+    void whoTakesItInAsAnEngineerMayBecomeItsMember() throws Exception {
+        CurrentPerson both = people.with(Role.ADMINISTRATOR, Role.ENGINEER);
+        try (OtherInstallation other = OtherInstallation.start()) {
+            assertThat(takenBy(both, other, true)).satisfies(id -> assertThat(context.getBean(Projects.class).isMember(id, both)).isTrue());
+            assertThat(takenBy(both, other, false)).satisfies(id -> assertThat(context.getBean(Projects.class).hasEditor(id)).isFalse());
+            CurrentPerson administrator = people.with(Role.ADMINISTRATOR);
+            assertThat(takenBy(administrator, other, false)).satisfies(id -> assertThat(context.getBean(Projects.class).hasEditor(id)).isFalse());
+        }
+    }
+
+    private UUID takenBy(CurrentPerson person, OtherInstallation other, boolean asMember) throws Exception {
+        TeamBench there = new TeamBench(other.context(), other.administrator());
+        there.addBank(4);
+        String file = other.export(there.project().id());
+        String looked = answer(multipart("/projects/import").file(upload(file)).with(people.as(person)).with(csrf()));
+        if (person.has(Role.ENGINEER)) {
+            assertThat(looked).containsPattern("name=\"member\" value=\"yes\" checked");
+        } else {
+            assertThat(looked).doesNotContain("name=\"member\"");
+        }
+        MockMultipartHttpServletRequestBuilder take = multipart("/projects/import").file(upload(file)).param("take", "yes")
+                .param("seen", OtherInstallation.received(file).sha256()).param("name", there.project().name());
+        if (asMember) {
+            take.param("member", "yes");
+        }
+        MvcResult result = mvc.perform(take.with(people.as(person)).with(csrf())).andExpect(status().is3xxRedirection()).andReturn();
+        assertThat(result.getFlashMap().get("notice").toString().contains("No member can sign in here")).isNotEqualTo(asMember);
+        return there.project().id();
     }
 
     private int named(String start) {
