@@ -12,10 +12,13 @@ import org.stillrail.electrical.evaluation.BranchInput;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.EvaluationInput;
 import org.stillrail.electrical.evaluation.PartInput;
+import org.stillrail.electrical.requirement.ControlFigures;
 import org.stillrail.electrical.requirement.ConverterFigures;
 import org.stillrail.electrical.requirement.InputRange;
+import org.stillrail.electrical.requirement.LoadStep;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Topology;
+import org.stillrail.web.ChartData;
 
 /** What the page says of a bank, and what its ribbon shows of the same. */
 class BankWordsTest {
@@ -64,6 +67,23 @@ class BankWordsTest {
         assertThat(reasons).anySatisfy(reason -> assertThat(reason)
                 .matches("In the quiet band 'large' and 'small' ring harder with .*ESR low.*: at [0-9.]+\\h?MHz \\|Z\\| peaks at .*, Q [0-9.]+, the largest of \\d+ corners;"
                         + " at the corner shown (it is [0-9.]+|nothing rings there)\\."));
+    }
+
+    @Test
+    void theLinearResponseIsDrawnOnlyBesideAStepThatMeetsALimit() {
+        BranchInput bulk = branch("bulk", 470e-6, 0.01, 3e-9);
+        assertThat(stepSeries(bulk, new LoadStep(1, 15, 100e6, 0.1, null)))
+                .contains("step", "release", "step without duty limits", "release without duty limits");
+        assertThat(stepSeries(bulk, new LoadStep(1, 1.2, 1e4, 0.1, null))).contains("step", "release")
+                .noneMatch(label -> label.contains("without duty limits"));
+    }
+
+    private static List<String> stepSeries(BranchInput branch, LoadStep step) {
+        ControlFigures control = new ControlFigures(ControlFigures.Kind.VOLTAGE_MODE, 1.0, null, null, null, null, null, null, 40e3, 60.0);
+        ConverterFigures buck = new ConverterFigures(Topology.BUCK, 2.2e-6, 0, 0.01, 1, 500e3, 0, control, null);
+        RailFigures rail = new RailFigures(3.3, 5, InputRange.fixed(12), buck, null, null, step, null, null, null, null);
+        Evaluation evaluation = Evaluation.picturesOnly(new EvaluationInput(EvaluationInput.METHOD_VERSION, rail, List.of(branch)), null);
+        return BankCharts.of(evaluation, null).step().series().stream().map(ChartData.Series::label).toList();
     }
 
     private static BranchInput spread(String label, double capacitanceF, double resistanceOhm, double inductanceH) {

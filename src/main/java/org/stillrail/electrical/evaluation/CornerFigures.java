@@ -114,15 +114,30 @@ record CornerFigures(
      * @param drawn whether their curves are shown
      */
     CornerFigures withFittedSteps(RailFigures rail, Compensation compensation, FittedBranch fits, boolean drawn) {
+        Tried<StepPair> fitted = walked(rail, compensation, fits, (converter, durationS, inTime) ->
+                drawn ? StepPair.of(bank, converter, rail.loadStep(), durationS, CURVE, inTime)
+                        : StepPair.quick(bank, converter, rail.loadStep(), durationS, inTime));
+        return new CornerFigures(corner, bank, ripplePeakToPeakV, quiet, loop, fitted, need, rippleAtConverterV, screened, stress);
+    }
+
+    /** The steps of the branches' fits as they would be without duty limits; null where none was met, and where there are no steps. */
+    StepPair stepsUnlimited(RailFigures rail, Compensation compensation, FittedBranch fits) {
+        if (steps == null || !steps.answered() || !steps.value().metLimit()) {
+            return null;
+        }
+        return walked(rail, compensation, fits,
+                (converter, durationS, inTime) -> StepPair.unlimited(bank, converter, rail.loadStep(), durationS, CURVE, inTime)).value();
+    }
+
+    private interface Walk {
+        StepPair of(Converter converter, double durationS, BranchRealisation inTime);
+    }
+
+    private Tried<StepPair> walked(RailFigures rail, Compensation compensation, FittedBranch fits, Walk walk) {
         Converter converter = compensation.at(corner, rail);
         double crossoverHz = crossoverHz(rail, loop.value());
         double durationS = StepPair.durationS(converter.stage(), rail.loadStep(), crossoverHz);
-        Tried<StepPair> fitted = Tried.of(() -> {
-            BranchRealisation inTime = RealisedBank.of(bank, fits, crossoverHz);
-            return drawn ? StepPair.of(bank, converter, rail.loadStep(), durationS, CURVE, inTime)
-                    : StepPair.quick(bank, converter, rail.loadStep(), durationS, inTime);
-        });
-        return new CornerFigures(corner, bank, ripplePeakToPeakV, quiet, loop, fitted, need, rippleAtConverterV, screened, stress);
+        return Tried.of(() -> walk.of(converter, durationS, RealisedBank.of(bank, fits, crossoverHz)));
     }
 
     private static double crossoverHz(RailFigures rail, LoopBand band) {

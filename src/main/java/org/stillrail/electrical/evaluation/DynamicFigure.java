@@ -60,11 +60,11 @@ public record DynamicFigure(Section section, String name, String unit, Double sh
      * Empty for a converter whose loop is not modelled.
      *
      * @param corners the figures of all corners that were looked at
-     * @param alone   the bank without its loop at the shown corner, null where not known
+     * @param dynamics of the shown corner
      * @param pattern null where there is no step at the shown corner
      */
     static List<DynamicFigure> of(RailFigures rail, List<BranchInput> branches, CornerFigures shown, List<CornerFigures> corners,
-            StepPair alone, Tried<LoadPattern> pattern) {
+            Dynamics dynamics, Tried<LoadPattern> pattern) {
         if (rail.converter().topology() != Topology.BUCK) {
             return List.of();
         }
@@ -81,7 +81,7 @@ public record DynamicFigure(Section section, String name, String unit, Double sh
             phase(shown, figures);
         }
         if (rail.loadStep() != null) {
-            step(rail, shown, corners, alone, pattern, figures);
+            step(rail, shown, corners, dynamics, pattern, figures);
         }
         damping(branches, shown, corners, rail, figures);
         return List.copyOf(figures);
@@ -119,7 +119,8 @@ public record DynamicFigure(Section section, String name, String unit, Double sh
         }
     }
 
-    private static void step(RailFigures rail, CornerFigures shown, List<CornerFigures> corners, StepPair alone, Tried<LoadPattern> pattern, List<DynamicFigure> figures) {
+    private static void step(RailFigures rail, CornerFigures shown, List<CornerFigures> corners, Dynamics dynamics, Tried<LoadPattern> pattern,
+            List<DynamicFigure> figures) {
         LoadStep step = rail.loadStep();
         PowerStage stage = shown.corner().stage(rail);
         double crossoverHz = shown.crossoverHz(rail);
@@ -127,8 +128,11 @@ public record DynamicFigure(Section section, String name, String unit, Double sh
         if (shown.steps() != null && shown.steps().answered()) {
             StepPair pair = shown.steps().value();
             figures.add(stepped(corners, "Undershoot", "V", pair, StepPair::undershootV, "at the load step or its release"));
+            unlimited("Undershoot without duty limits", pair, dynamics.stepsUnlimited(), StepPair::undershootV, figures);
             figures.add(stepped(corners, "Overshoot", "V", pair, StepPair::overshootV, "at the load step or its release"));
+            unlimited("Overshoot without duty limits", pair, dynamics.stepsUnlimited(), StepPair::overshootV, figures);
             figures.add(only(Section.LOAD_STEP, "Lowest after the step", "s", pair.step().undershootAtS(), "time from the start of the edge"));
+            StepPair alone = dynamics.stepsAlone();
             if (alone != null && pair.step().undershootAtS() != null) {
                 Double fallenV = alone.step().deviationAt(pair.step().undershootAtS());
                 figures.add(only(Section.LOAD_STEP, "Fall of the bank alone by then", "V", fallenV == null ? null : (Double) (-fallenV),
@@ -146,6 +150,17 @@ public record DynamicFigure(Section section, String name, String unit, Double sh
             figures.add(only(Section.LOAD_STEP, "Overshoot by the inductor's energy on release", "V", ChargeBalance.energyOvershootV(stage.combinedInductanceH(), capacitanceF,
                     stage.outputV(), Math.max(step.fromA(), step.toA()), Math.min(step.fromA(), step.toA())), "ESR left out; no loop can do better"));
         }
+    }
+
+    /** Beside the figure with them; nothing where no limit is met. */
+    private static void unlimited(String name, StepPair limited, StepPair unlimited, Function<StepPair, Double> figure, List<DynamicFigure> figures) {
+        if (!limited.metLimit()) {
+            return;
+        }
+        String met = "the duty meets a limit " + (!limited.release().metLimit() ? "after the step" : !limited.step().metLimit() ? "after the release"
+                : "after the step and after the release");
+        figures.add(only(Section.LOAD_STEP, name, "V", unlimited == null ? null : figure.apply(unlimited),
+                unlimited == null ? met + "; without limits the response could not be followed" : met + "; what the loop alone would do"));
     }
 
     private static DynamicFigure target(LoadStep step) {

@@ -38,6 +38,7 @@ import org.stillrail.electrical.ripple.Ripple;
  * @param loop         on the grid of the charts; null where the rail has no control, it is not
  *                     modelled, or it was refused (then the verdicts say why)
  * @param steps        at the nominal corner, with the loop; null likewise, and where no load step is asked
+ * @param stepsUnlimited as {@code steps} would be without duty limits, that is linear; null where neither way meets a limit, or it runs away
  * @param stepsAlone   the bank alone under the same steps, for one period of the crossover; null where no load step is asked
  * @param pattern      the load that does worst; null where there is no step, it cannot be had, or only pictures are asked for
  * @param dynamics     figures of loop, load step and damping beside the verdicts; empty where only pictures are asked for
@@ -70,6 +71,7 @@ public record Evaluation(
         List<QuietHarmonic> quiet,
         LoopResult loop,
         StepPair steps,
+        StepPair stepsUnlimited,
         StepPair stepsAlone,
         LoadPattern pattern,
         List<DynamicFigure> dynamics,
@@ -173,9 +175,9 @@ public record Evaluation(
         return new Evaluation(input, corners, shown, frequencies, curves, fromConverter, extrema, CarrierRibbon.of(bank, curves, extrema),
                 reading(bank, frequencies.crossoverHz()), reading(bank, frequencies.switchingHz()), ripple, rippleAtConverter,
                 picturesOnly ? List.of() : RippleAtInput.of(rail, shown), figures.quiet(),
-                dynamics.loop(), dynamics.steps(), dynamics.stepsAlone(),
+                dynamics.loop(), dynamics.steps(), dynamics.stepsUnlimited(), dynamics.stepsAlone(),
                 pattern == null ? null : pattern.value(),
-                picturesOnly ? List.of() : DynamicFigure.of(rail, input.branches(), figures, judged.figures(), dynamics.stepsAlone(),
+                picturesOnly ? List.of() : DynamicFigure.of(rail, input.branches(), figures, judged.figures(), dynamics,
                         pattern),
                 CompensatorInUse.of(rail, judged.compensation()), window(rail, judged), picturesOnly ? null : BankStress.of(judged), verdicts, Claim.of(verdicts, corners.size()),
                 Evidence.of(parts, looked.get(0).corners().contains(shown) ? bank : corners.get(0).bank(), frequencies, verdicts), remedies,

@@ -12,7 +12,7 @@ import org.stillrail.electrical.step.StepResult;
 import org.stillrail.electrical.step.ThereAndBack;
 
 /**
- * The response to the rail's load step and to its way back, with duty limits.
+ * The response to the rail's load step and to its way back, with duty limits unless it says otherwise.
  *
  * @param step    from the rail's first current to its second
  * @param release back
@@ -31,6 +31,11 @@ public record StepPair(StepResult step, StepResult release) {
     /** Without curves. */
     static StepPair quick(Bank bank, Converter converter, LoadStep figures, double durationS, BranchRealisation inTime) {
         return of(request(bank, converter, figures, durationS, FEWEST_SAMPLES), inTime, Closeness.QUICK);
+    }
+
+    /** With curves and without duty limits: the response of the linear equations. */
+    static StepPair unlimited(Bank bank, Converter converter, LoadStep figures, double durationS, int samples, BranchRealisation inTime) {
+        return of(request(bank, converter, figures, durationS, samples).unlimited(), inTime, Closeness.FULL);
     }
 
     static StepPair rough(Bank bank, Converter converter, LoadStep figures, double durationS, BranchRealisation inTime) {
@@ -97,6 +102,11 @@ public record StepPair(StepResult step, StepResult release) {
 
     private static double corrected(double changed, double screened, double fitted) {
         return screened > 0 ? changed * (fitted / screened) : changed;
+    }
+
+    /** Whether the duty was held at a limit on either way. */
+    public boolean metLimit() {
+        return step.metLimit() || release.metLimit();
     }
 
     /** Worst error of a branch's fit, null where every branch is exact. */

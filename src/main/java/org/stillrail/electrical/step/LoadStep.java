@@ -76,7 +76,7 @@ public final class LoadStep {
                 circuit, load, request.durationS(), request.limited(), nominalV, closeness.looser(), trace);
         simulation.run();
         StepResult result = new StepResult(trace.timeS(), trace.deviationV(), trace.inductorA(), trace.undershootV(), trace.overshootV(),
-                trace.undershootAtS(), trace.overshootAtS(), trace.settledAtS(), bank.fitErrorPercent(), bank.replaced(), List.of());
+                trace.undershootAtS(), trace.overshootAtS(), trace.settledAtS(), simulation.metLimit(), bank.fitErrorPercent(), bank.replaced(), List.of());
         return new Walk(simulation, result.withWarnings(warnings(request, load, result, bank)));
     }
 

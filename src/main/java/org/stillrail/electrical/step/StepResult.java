@@ -15,6 +15,7 @@ import java.util.List;
  * @param undershootAtS   when, null where there is no fall
  * @param overshootAtS    when, null where there is no rise
  * @param settledAtS      when the deviation entered the band for good, null if never or if no band was given
+ * @param metLimit        whether the duty, or in current mode the inductor's slope, was held at a limit
  * @param fitErrorPercent worst branch, null where the bank is exact
  * @param replaced        labels of branches that an equivalent stands in for
  * @param warnings        sentences
@@ -28,6 +29,7 @@ public record StepResult(
         Double undershootAtS,
         Double overshootAtS,
         Double settledAtS,
+        boolean metLimit,
         Double fitErrorPercent,
         List<String> replaced,
         List<String> warnings) {
@@ -53,12 +55,12 @@ public record StepResult(
     /** The same response with other extrema. */
     public StepResult withExtrema(double newUndershootV, double newOvershootV) {
         return new StepResult(timeS, deviationV, inductorA, newUndershootV, newOvershootV, undershootAtS, overshootAtS, settledAtS,
-                fitErrorPercent, replaced, warnings);
+                metLimit, fitErrorPercent, replaced, warnings);
     }
 
     StepResult withWarnings(List<String> newWarnings) {
-        return new StepResult(timeS, deviationV, inductorA, undershootV, overshootV, undershootAtS, overshootAtS, settledAtS, fitErrorPercent,
-                replaced, newWarnings);
+        return new StepResult(timeS, deviationV, inductorA, undershootV, overshootV, undershootAtS, overshootAtS, settledAtS, metLimit,
+                fitErrorPercent, replaced, newWarnings);
     }
 
     /**
@@ -71,8 +73,8 @@ public record StepResult(
     StepResult mirrored(double fromA, double toA) {
         double[] mirroredV = Arrays.stream(deviationV).map(v -> 0 - v).toArray();
         double[] mirroredA = Arrays.stream(inductorA).map(current -> toA - (current - fromA)).toArray();
-        return new StepResult(timeS, mirroredV, mirroredA, overshootV, undershootV, overshootAtS, undershootAtS, settledAtS, fitErrorPercent,
-                replaced, List.of());
+        return new StepResult(timeS, mirroredV, mirroredA, overshootV, undershootV, overshootAtS, undershootAtS, settledAtS, metLimit,
+                fitErrorPercent, replaced, List.of());
     }
 
     @Override

@@ -103,6 +103,11 @@ final class StepSimulation {
         this.end = new double[z.length];
     }
 
+    /** Whether something was held at a limit so far. */
+    boolean metLimit() {
+        return met;
+    }
+
     /**
      * Whether the way back from this walk's load, whose limits are the given ones, is the mirror image: neither meets a limit. The limits are looked
      * at only where steps end, so some distance is asked for.

@@ -180,6 +180,51 @@ class StepVerdictsTest {
         assertThat(evaluation.stepsAlone().undershootV()).isGreaterThan(evaluation.steps().undershootV());
     }
 
+    private static Evaluation stepped(double toA, double slewAPerS) {
+        return Evaluation.evaluate(Rails.sound().withRail(Rails.with(oneInput(), new LoadStep(1, toA, slewAPerS, 0.1, Rails.CITATION))));
+    }
+
+    /** 0.2 A within 20 us ask for far less than the inductor can give. */
+    @Test
+    void whereNoLimitIsMetNothingStandsBesideTheStep() {
+        Evaluation evaluation = stepped(1.2, 1e4);
+        assertThat(evaluation.steps().metLimit()).isFalse();
+        assertThat(evaluation.stepsUnlimited()).isNull();
+        assertThat(evaluation.dynamics()).noneMatch(figure -> figure.name().contains("without duty limits"));
+        StepResult linear = org.stillrail.electrical.step.LoadStep.of(request(evaluation, new Load(1, 1.2, 1e4)).unlimited());
+        assertThat(linear.deviationV()).containsExactly(evaluation.steps().step().deviationV(), within(1e-9));
+    }
+
+    @Test
+    void whereALimitIsMetTheLinearResponseStandsBesideTheStep() {
+        Evaluation evaluation = stepped(15, 100e6);
+        assertThat(evaluation.steps().step().metLimit()).isTrue();
+        assertThat(evaluation.steps().release().metLimit()).isTrue();
+        StepPair unlimited = evaluation.stepsUnlimited();
+        StepResult linear = org.stillrail.electrical.step.LoadStep.of(request(evaluation, new Load(1, 15, 100e6)).unlimited());
+        assertThat(unlimited.step().deviationV()).containsExactly(linear.deviationV(), within(1e-6 * linear.undershootV()));
+        assertThat(unlimited.step().timeS()).containsExactly(evaluation.steps().step().timeS());
+        assertThat(unlimited.metLimit()).isFalse();
+        assertThat(unlimited.release().overshootV()).as("linear, so the way back mirrors it").isEqualTo(unlimited.step().undershootV());
+        assertThat(figure(evaluation, "Undershoot without duty limits").shown()).isEqualTo(unlimited.undershootV())
+                .isLessThan(figure(evaluation, "Undershoot").shown());
+        assertThat(figure(evaluation, "Overshoot without duty limits").shown()).isEqualTo(unlimited.overshootV())
+                .isLessThan(figure(evaluation, "Overshoot").shown());
+        assertThat(figure(evaluation, "Overshoot without duty limits").note()).startsWith("the duty meets a limit after the step and after the release");
+    }
+
+    /** As the page asks for it, at the nominal corner. */
+    private static StepRequest request(Evaluation evaluation, Load load) {
+        PowerStage stage = new PowerStage(12, Rails.OUTPUT_V, 2.2e-6, 0.01, Rails.SWITCHING_HZ, 1);
+        Converter converter = new Converter(stage, new VoltageMode(1, 0.5 / Rails.SWITCHING_HZ), evaluation.loop().compensator());
+        double[] timeS = evaluation.steps().step().timeS();
+        return StepRequest.of(evaluation.input().bank(), converter, load, timeS[timeS.length - 1]).withSamples(timeS.length);
+    }
+
+    private static DynamicFigure figure(Evaluation evaluation, String name) {
+        return evaluation.dynamics().stream().filter(each -> each.name().equals(name)).findFirst().orElseThrow();
+    }
+
     @Test
     void loopAndStepOfAnotherConverterAreNotModelledButItsRippleIs() {
         RailFigures rail = Rails.with(Rails.with(Rails.everything(), Rails.converter(Topology.BOOST)), new InputRange(1.8, 2.5, 3));

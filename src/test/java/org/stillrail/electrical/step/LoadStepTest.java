@@ -1,6 +1,9 @@
 package org.stillrail.electrical.step;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -50,6 +53,23 @@ class LoadStepTest {
         compare("Release 30 A to 0 A within the duty's limits", buck(BULK, CERAMIC).load(30, 0, 100e6, true), 200e-6, 0.01);
         compare("Release 30 A to 0 A within the duty's limits, one branch without inductance",
                 buck(BULK, new double[] {88e-6, 0.8e-3, 0}).load(30, 0, 100e6, true), 200e-6, 0.01);
+    }
+
+    /** A duty of 0.1 has little room below: the release meets a limit, the step does not and is the same without. */
+    @Test
+    void withoutItsLimitsAReleaseFollowsTheLinearCircuit() {
+        compare("Release 30 A to 0 A, linear", buck(BULK, CERAMIC).load(30, 0, 100e6, false), 200e-6, 0.005);
+        ThereAndBack limited = respond(buck(BULK, CERAMIC).load(0, 30, 100e6, true));
+        ThereAndBack linear = respond(buck(BULK, CERAMIC).load(0, 30, 100e6, false));
+        assertFalse(limited.there().metLimit());
+        assertArrayEquals(linear.there().deviationV(), limited.there().deviationV(), 1e-6);
+        assertTrue(limited.back().metLimit());
+        assertFalse(linear.back().metLimit());
+        assertTrue(limited.back().overshootV() > linear.back().overshootV());
+    }
+
+    private static ThereAndBack respond(ReferenceBuck asked) {
+        return LoadStep.thereAndBack(request(asked, 0, 200e-6), new SeriesEquivalent(), Closeness.FULL);
     }
 
     @Test
