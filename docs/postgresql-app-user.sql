@@ -7,6 +7,7 @@ grant usage, select on all sequences in schema public to stillrail_app;
 
 revoke update, delete, truncate on
     audit_event, origin_audit_event, review_snapshot, review_signature, review_step, review_comment, concession,
-    part_revision, rail_revision, bank_revision, team_settings_revision, part_exemption, raw_file, sweep
+    part_revision, rail_revision, bank_revision, team_settings_revision, part_exemption, raw_file, sweep, fixture_sweep,
+    finding_acceptance, bench_record
     from stillrail_app;
 revoke insert, update, delete, truncate on flyway_schema_history from stillrail_app;

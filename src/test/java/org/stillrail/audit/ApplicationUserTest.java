@@ -1,11 +1,13 @@
 package org.stillrail.audit;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,5 +58,18 @@ class ApplicationUserTest {
         "delete from flyway_schema_history"})
     void theApplicationChangesNothingThatMustStay(String sql) {
         assertThatThrownBy(() -> asApplication(sql)).rootCause().hasMessageContaining("permission denied");
+    }
+
+    /** The triggers say which tables are only added to; a right that the script forgets to take away would show nowhere else. */
+    @Test
+    void theScriptTakesTheRightsAwayOnEveryTableThatATriggerKeeps() throws IOException {
+        List<String> kept = owner().sql("""
+                        select distinct c.relname from pg_trigger t join pg_class c on c.oid = t.tgrelid join pg_proc p on p.oid = t.tgfoid
+                        where p.proname = 'refuse_change' order by c.relname""").query(String.class).list();
+        assertThat(kept).contains("audit_event", "bench_record", "review_signature", "part_exemption");
+        assertThat(kept).filteredOn(table -> database.jdbc().sql("""
+                        select has_table_privilege('stillrail_app', :table, 'update') or has_table_privilege('stillrail_app', :table, 'delete')
+                            or has_table_privilege('stillrail_app', :table, 'truncate')""").param("table", table).query(Boolean.class).single())
+                .as("tables that the application's user may change").isEmpty();
     }
 }
