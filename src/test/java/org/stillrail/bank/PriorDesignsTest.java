@@ -15,6 +15,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
@@ -179,7 +180,14 @@ class PriorDesignsTest {
         String a = bench.addBank(4).id().toString();
         String b = bench.addBank(1).id().toString();
         mvc.perform(get("/compare").param("bank", a).with(people.as(Role.VIEWER))).andExpect(status().isOk())
-                .andExpect(content().string(containsString("Choose two to six banks to compare; 1 were chosen.")));
+                .andExpect(content().string(containsString("One bank is chosen; choose one to five more.")));
+        String other = "/compare?bank=" + a + "&amp;bank=" + b + "\"";
+        mvc.perform(get("/compare").param("bank", a).param("find", bench.unique()).with(people.as(Role.VIEWER)))
+                .andExpect(content().string(allOf(containsString(other), containsString("Project " + bench.unique()))));
+        mvc.perform(get("/compare").param("bank", a).param("find", bench.unique() + " nowhere").with(people.as(Role.VIEWER)))
+                .andExpect(content().string(allOf(not(containsString(other)), containsString("No bank holds every word of"))));
+        mvc.perform(get("/compare").param("bank", Stream.generate(() -> UUID.randomUUID().toString()).limit(7).toArray(String[]::new))
+                .with(people.as(Role.VIEWER))).andExpect(content().string(containsString("two to six banks to compare; more were chosen")));
         mvc.perform(get("/compare").param("bank", a, b).with(people.as(Role.VIEWER))).andExpect(status().isOk()).andExpect(content().string(allOf(
                 containsString("4 \u00d7 TEAM-"), containsString("1 \u00d7 TEAM-"), containsString("Largest height"), containsString("not met"))));
         mvc.perform(get("/compare").param("bank", a, UUID.randomUUID().toString()).with(people.as(Role.VIEWER))).andExpect(status().isNotFound());
