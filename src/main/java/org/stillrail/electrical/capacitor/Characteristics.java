@@ -37,6 +37,15 @@ public record Characteristics(
         return new Characteristics(curve, overTemperature, code, ageing, resistance, endOfLife);
     }
 
+    /** A curve overrides a class code. */
+    public Characteristics withOverTemperature(CharacteristicCurve curve) {
+        return new Characteristics(overBias, curve, code, ageing, resistance, endOfLife);
+    }
+
+    public Characteristics withoutCode() {
+        return new Characteristics(overBias, overTemperature, null, ageing, resistance, endOfLife);
+    }
+
     /** K: the capacitance at a point over that of the same part without bias, at 25 degC and the referee age. */
     public double capacitanceShare(OperatingPoint point, Band.Bound bound) {
         double share = ageing == null ? 1 : ageing.share(point.ageHours());

@@ -17,6 +17,8 @@ import org.stillrail.electrical.requirement.TeamSettings;
 public record EvaluationInput(int methodVersion, RailFigures rail, List<BranchInput> branches, TeamSettings settings, Distance distance) {
 
     /**
+     * 6: where no curve over temperature is known, sweeps at several temperatures tell what a place in the tolerance band has there; sweeps of different
+     * ages are compared without what ageing made of them.
      * 5: start-up and stored charge count the fixed capacitance of the load, and what sweeps at several biases tell; where no curve over bias
      * is known, those sweeps also tell what a place in the tolerance band loses by bias.
      * 4: a load step ends its steps otherwise, which moves its last digits.
@@ -27,7 +29,7 @@ public record EvaluationInput(int methodVersion, RailFigures rail, List<BranchIn
      * recomputed it differs by the new verdicts, most of them unknown, and by what warmth changes; its record and its outcome stay as they were
      * signed.
      */
-    public static final int METHOD_VERSION = 5;
+    public static final int METHOD_VERSION = 6;
 
     public EvaluationInput {
         branches = List.copyOf(branches);

@@ -1,6 +1,7 @@
 package org.stillrail.electrical.evaluation;
 
 import java.util.List;
+import org.stillrail.electrical.capacitor.Band;
 import org.stillrail.electrical.capacitor.BentPart;
 import org.stillrail.electrical.capacitor.CharacteristicCurve;
 import org.stillrail.electrical.capacitor.Characteristics;
@@ -54,7 +55,7 @@ public record PartInput(
                 .map(member -> new SweepFamily.Member(member.point(), member.model().model())).toList());
         SweepFamily.Member near = family.near(point);
         boolean fromNominal = place.deviation() != null;
-        return (fromNominal ? withSweptBias(family, point) : characteristics).bend(near.model(), basis(near), point, place);
+        return (fromNominal ? asSwept(family, point, place.change()) : characteristics).bend(near.model(), basis(near), point, place);
     }
 
     private ModelBasis basis(SweepFamily.Member near) {
@@ -63,14 +64,55 @@ public record PartInput(
                 : ModelBasis.datasheet(nominalCapacitanceF);
     }
 
-    /** What a place in the band, which refers to nominal, loses by bias: where no curve is known, the sweeps at several biases tell. */
+    /**
+     * With what sweeps at several biases and temperatures show where no curve is known: a place in the band refers to nominal, so that what the
+     * interpolated sweeps have lost by bias and temperature has to be taken off nominal too. Their ESR over temperature is in the model already.
+     */
+    private Characteristics asSwept(SweepFamily family, OperatingPoint point, Band.Bound change) {
+        return withSweptBias(family, point).withOverTemperature(overTemperature(family, point.temperatureC(), change));
+    }
+
     private Characteristics withSweptBias(SweepFamily family, OperatingPoint point) {
         double biasV = Math.abs(point.biasV());
         if (characteristics.overBias() != null || biasV == 0 || sweptBiasesV().length < 2) {
             return characteristics;
         }
-        double unbiasedF = basis(family.near(new OperatingPoint(0, point.temperatureC(), point.ageHours()))).capacitanceF();
-        return characteristics.withOverBias(CharacteristicCurve.linear(0, unbiasedF, biasV, basis(family.near(point)).capacitanceF()));
+        double unbiasedF = otherwiseUnchangedF(family.near(new OperatingPoint(0, point.temperatureC(), point.ageHours())));
+        return characteristics.withOverBias(CharacteristicCurve.linear(0, unbiasedF, biasV, otherwiseUnchangedF(family.near(point))));
+    }
+
+    /** As known, or as the sweeps without bias show between the reference temperature and another one; null where neither tells. */
+    private CharacteristicCurve overTemperature(SweepFamily family, double temperatureC, Band.Bound change) {
+        if (characteristics.overTemperature() != null || members.size() < 2) {
+            return characteristics.overTemperature();
+        }
+        SweepFamily.Member reference = family.near(OperatingPoint.REFERENCE);
+        SweepFamily.Member there = family.near(new OperatingPoint(0, temperatureC, null));
+        double referenceC = reference.point().temperatureC();
+        double thereC = there.point().temperatureC();
+        if (thereC == referenceC) {
+            return null;
+        }
+        double share = withinPromise(otherwiseUnchangedF(there) / otherwiseUnchangedF(reference), temperatureC, change);
+        return thereC < referenceC ? CharacteristicCurve.linear(thereC, share, referenceC, 1) : CharacteristicCurve.linear(referenceC, 1, thereC, share);
+    }
+
+    /** The sweeps are of one sample, a class code promises for all: where its bound is farther out, that counts. */
+    private double withinPromise(double share, double temperatureC, Band.Bound change) {
+        if (characteristics.code() == null) {
+            return share;
+        }
+        double promised = characteristics.code().shareAt(temperatureC).at(change);
+        return switch (change) {
+            case LEAST -> Math.min(share, promised);
+            case TYPICAL -> share;
+            case MOST -> Math.max(share, promised);
+        };
+    }
+
+    /** Capacitance of a sweep without what the known curves make of its own point, so that nothing they know of counts twice. */
+    private double otherwiseUnchangedF(SweepFamily.Member near) {
+        return basis(near).capacitanceF() / characteristics.withoutCode().capacitanceShare(near.point(), Band.Bound.TYPICAL);
     }
 
     /** The sizes of the biases of its sweeps, each once, ascending. */
