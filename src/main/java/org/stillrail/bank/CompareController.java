@@ -38,9 +38,10 @@ class CompareController {
             @RequestParam(defaultValue = "") String find, Model model) {
         CompareChoice choice = CompareChoice.of(bank, revision);
         model.addAttribute("choice", choice);
-        model.addAttribute("searched", find);
+        model.addAttribute("wanted", find);
         if (!find.isBlank()) {
-            List<FindBanks.Match> found = search.matchesAnywhere(SearchWords.of(find), FOUND + 1);
+            List<FindBanks.Match> found = search.matchesAnywhere(SearchWords.of(find), FOUND + 1 + CompareChoice.MOST).stream()
+                    .filter(match -> !choice.banks().contains(match.id())).toList();
             model.addAttribute("found", found.stream().limit(FOUND).toList());
             model.addAttribute("more", found.size() > FOUND);
         }

@@ -185,7 +185,7 @@ class PriorDesignsTest {
         mvc.perform(get("/compare").param("bank", a).param("find", bench.unique()).with(people.as(Role.VIEWER)))
                 .andExpect(content().string(allOf(containsString(other), containsString("Project " + bench.unique()))));
         mvc.perform(get("/compare").param("bank", a).param("find", bench.unique() + " nowhere").with(people.as(Role.VIEWER)))
-                .andExpect(content().string(allOf(not(containsString(other)), containsString("No bank holds every word of"))));
+                .andExpect(content().string(allOf(not(containsString(other)), containsString("No other bank holds every word of"))));
         mvc.perform(get("/compare").param("bank", Stream.generate(() -> UUID.randomUUID().toString()).limit(7).toArray(String[]::new))
                 .with(people.as(Role.VIEWER))).andExpect(content().string(containsString("two to six banks to compare; more were chosen")));
         mvc.perform(get("/compare").param("bank", a, b).with(people.as(Role.VIEWER))).andExpect(status().isOk()).andExpect(content().string(allOf(
