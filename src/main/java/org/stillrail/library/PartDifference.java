@@ -23,6 +23,7 @@ record PartDifference(String name, String before, String after) {
                 "tolerancePlus:Tolerance, plus", "ratedVoltage:Rated voltage", "inductance:ESL", "selfResonance:Self-resonance", "rippleCurrent:Ripple current", "rippleFrequency:Ripple current frequency",
                 "rippleTemperature:Ripple current temperature", "temperatureMin:Lowest temperature", "temperatureMax:Highest temperature",
                 "enduranceHours:Endurance", "enduranceTemperature:Endurance temperature", "enduranceRise:Warming in the endurance test",
+                "lifeOverVoltage:Life over voltage",
                 "thermalResistance:Thermal resistance", "reverseVoltage:Reverse voltage", "dielectricCode:Class code", "caseSize:Case size",
                 "length:Length", "width:Width or diameter", "height:Height", "cost:Cost", "datasheetDocument:Datasheet document",
                 "datasheetRevision:Datasheet revision", "datasheetPage:Datasheet page", "overBias:Capacitance over bias",

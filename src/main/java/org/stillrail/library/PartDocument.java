@@ -3,6 +3,7 @@ package org.stillrail.library;
 import java.math.BigDecimal;
 import java.util.List;
 import org.stillrail.electrical.capacitor.Technology;
+import org.stillrail.electrical.stress.LifeRating;
 
 /**
  * What one revision of a part says: the datasheet's figures, where they stand, and which model the part lends to banks.
@@ -74,8 +75,9 @@ public record PartDocument(
      * @param thermalResistanceKPerW from the hottest place to the air round the part
      * @param reverseVoltageV        allowed backwards, a positive number
      * @param enduranceRiseK         how much the ripple current warms the core in the life test
+     * @param lifeOverVoltage        what a voltage below the rated one adds to life; null for nothing
      */
-    public record Stress(Double thermalResistanceKPerW, Double reverseVoltageV, Double enduranceRiseK) {
+    public record Stress(Double thermalResistanceKPerW, Double reverseVoltageV, Double enduranceRiseK, LifeRating.VoltageTerm lifeOverVoltage) {
     }
 
     /** Life test: hours at a temperature. */

@@ -104,6 +104,7 @@ class PartEditController {
         model.addAttribute("errors", form.errors());
         model.addAttribute("technologies", PartForm.technologies());
         model.addAttribute("lossRows", LossForm.rows(form));
+        model.addAttribute("livesOverVoltage", PartForm.livesOverVoltage());
         model.addAttribute("lossKinds", LossForm.kinds());
         model.addAttribute("bounds", LossForm.bounds());
         return "library/edit";

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.stillrail.electrical.capacitor.Technology;
+import org.stillrail.electrical.stress.LifeRating;
 import org.stillrail.web.Form;
 import org.stillrail.web.Quantity;
 
@@ -13,6 +14,7 @@ import org.stillrail.web.Quantity;
 final class PartForm {
 
     private static final double LARGEST_TOLERANCE_PERCENT = 100;
+    private static final String LARGE_CAN = "large-can";
 
     private PartForm() {
     }
@@ -44,7 +46,7 @@ final class PartForm {
         BigDecimal cost = form.read("cost", "Cost", false, PartForm::cost);
         PartDocument.DatasheetReference datasheet = readDatasheet(form);
         PartCharacteristics characteristics = CharacteristicsForm.read(form);
-        PartDocument.Stress stress = readStress(form);
+        PartDocument.Stress stress = readStress(form, technology);
         String note = form.text("note", "Note", false);
         if (!form.errors().none()) {
             return null;
@@ -89,7 +91,8 @@ final class PartForm {
         if (part.stress() != null) {
             form.with("thermalResistance", Quantity.entry(part.stress().thermalResistanceKPerW(), "K/W"))
                     .with("reverseVoltage", Quantity.entry(part.stress().reverseVoltageV(), "V"))
-                    .with("enduranceRise", Quantity.entry(part.stress().enduranceRiseK(), "K"));
+                    .with("enduranceRise", Quantity.entry(part.stress().enduranceRiseK(), "K"))
+                    .with("lifeOverVoltage", part.stress().lifeOverVoltage() == LifeRating.VoltageTerm.LARGE_CAN ? LARGE_CAN : "");
         }
         if (part.datasheet() != null) {
             form.with("datasheetDocument", part.datasheet().document())
@@ -106,6 +109,21 @@ final class PartForm {
         Map<String, String> choices = new LinkedHashMap<>();
         Arrays.stream(Technology.values()).forEach(technology -> choices.put(technology.key(), technology.label()));
         return choices;
+    }
+
+    /** Choices for what a voltage below the rated one adds to life, by key. */
+    static Map<String, String> livesOverVoltage() {
+        Map<String, String> choices = new LinkedHashMap<>();
+        choices.put("", "not counted");
+        choices.put(LARGE_CAN, "large can");
+        return choices;
+    }
+
+    private static LifeRating.VoltageTerm lifeOverVoltage(String key) {
+        if (!key.equals(LARGE_CAN)) {
+            throw new IllegalArgumentException("Life over voltage must be blank or " + LARGE_CAN + ", not '" + key + "'");
+        }
+        return LifeRating.VoltageTerm.LARGE_CAN;
     }
 
     private static Double tolerance(Form form, String name, String label) {
@@ -129,11 +147,16 @@ final class PartForm {
         return hours == null || temperatureC == null ? null : new PartDocument.Endurance(hours, temperatureC);
     }
 
-    private static PartDocument.Stress readStress(Form form) {
+    private static PartDocument.Stress readStress(Form form, Technology technology) {
         Double thermal = form.positive("thermalResistance", "Thermal resistance", "K/W", false);
         Double reverseV = form.notNegative("reverseVoltage", "Reverse voltage", "V", false);
         Double riseK = form.notNegative("enduranceRise", "Warming in the endurance test", "K", false);
-        return thermal == null && reverseV == null && riseK == null ? null : new PartDocument.Stress(thermal, reverseV, riseK);
+        LifeRating.VoltageTerm overVoltage = form.read("lifeOverVoltage", "Life over voltage", false, PartForm::lifeOverVoltage);
+        if (overVoltage != null && technology != null && technology != Technology.WET_ALUMINIUM) {
+            form.errors().add("lifeOverVoltage", "Life over voltage is known for large cans of wet aluminium only");
+        }
+        return thermal == null && reverseV == null && riseK == null && overVoltage == null ? null
+                : new PartDocument.Stress(thermal, reverseV, riseK, overVoltage);
     }
 
     private static PartDocument.DatasheetReference readDatasheet(Form form) {

@@ -35,6 +35,9 @@ final class PartShape implements FormShape<PartDocument> {
         if (field.equals("technology")) {
             return PartForm.technologies().getOrDefault(value, value);
         }
+        if (field.equals("lifeOverVoltage")) {
+            return PartForm.livesOverVoltage().getOrDefault(value, value);
+        }
         if (field.startsWith("loss")) {
             return LossForm.kinds().getOrDefault(value, LossForm.bounds().getOrDefault(value, value));
         }

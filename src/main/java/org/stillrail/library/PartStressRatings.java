@@ -55,6 +55,8 @@ public final class PartStressRatings {
             return null;
         }
         Double rise = part.stress() == null ? null : part.stress().enduranceRiseK();
-        return new LifeRating(part.endurance().hours(), part.endurance().temperatureC(), rise == null ? 0 : rise, LifeRating.VoltageTerm.NONE);
+        LifeRating.VoltageTerm overVoltage = part.stress() == null ? null : part.stress().lifeOverVoltage();
+        return new LifeRating(part.endurance().hours(), part.endurance().temperatureC(), rise == null ? 0 : rise,
+                overVoltage == null ? LifeRating.VoltageTerm.NONE : overVoltage);
     }
 }

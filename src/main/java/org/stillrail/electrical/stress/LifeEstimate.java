@@ -46,16 +46,21 @@ public record LifeEstimate(Double hours, LifeRule rule, String reason, List<Stri
         double cooler = rating.coreC() - heat.coreC();
         double share = voltageShare == null ? 1 : voltageShare;
         double hours = rating.hours() * rule.get().factor(cooler) * Math.max(0, rating.voltage().factor(share));
-        return new LifeEstimate(hours, rule.get(), null, notes(technology, rating, heat, hours, cooler));
+        return new LifeEstimate(hours, rule.get(), null, notes(technology, rating, heat, hours, cooler, voltageShare));
     }
 
     private static LifeEstimate none(String reason) {
         return new LifeEstimate(null, null, reason, List.of());
     }
 
-    private static List<String> notes(Technology technology, LifeRating rating, SelfHeating heat, double hours, double coolerK) {
+    private static List<String> notes(Technology technology, LifeRating rating, SelfHeating heat, double hours, double coolerK, Double voltageShare) {
         List<String> notes = new ArrayList<>();
         notes.add("Rule: " + LifeRule.source(technology) + ".");
+        if (rating.voltage() == LifeRating.VoltageTerm.LARGE_CAN) {
+            notes.add(voltageShare == null ? "The voltage over the rated one is not known, so nothing is added for it."
+                    : String.format(Locale.ROOT, "A large can at %.0f %% of its voltage: life times %.2f, a maker's rule seen second-hand.",
+                            100 * voltageShare, Math.max(0, rating.voltage().factor(voltageShare))));
+        }
         if (heat.estimated()) {
             notes.add("The thermal resistance behind it is an estimate.");
         }

@@ -232,6 +232,14 @@ class StressVerdictsTest {
     }
 
     @Test
+    void lifeOfALargeCanCountsTheVoltageOfTheRail() {
+        ThermalResistance thermal = ThermalResistance.given(200, "test");
+        BranchInput can = bulk(ratings(null, thermal, new LifeRating(2000, 105, 0, LifeRating.VoltageTerm.LARGE_CAN)));
+        double without = life(1000, 1, bulk(ratings(null, thermal, LifeRating.of(2000, 105)))).value();
+        assertThat(life(1000, 1, can).value() / without).isCloseTo(4.3 - 3.3 * Rails.OUTPUT_V / can.ratedVoltageV(), within(1e-9));
+    }
+
+    @Test
     void lifeOfOtherTechnologiesIsNotModelledAndNeverMadeUp() {
         BranchInput bulk = bulk(ratings(null, ThermalResistance.given(200, "test"), LifeRating.of(2000, 105)));
         assertThat(life(1000, 1, Rails.ceramic(4)).outcome()).isEqualTo(Outcome.NOT_MODELLED);
