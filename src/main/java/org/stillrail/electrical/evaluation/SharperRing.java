@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.CarrierRibbon;
 import org.stillrail.electrical.bank.CarrierRibbon.Ring;
+import org.stillrail.electrical.capacitor.ImpedancePoint;
 import org.stillrail.electrical.curve.Extremum;
 import org.stillrail.electrical.curve.FrequencyGrid;
 
@@ -35,19 +36,21 @@ public record SharperRing(
     }
 
     /**
-     * Extrema round the places where a bank turns from inductive to capacitive. A sharp anti-resonance does so, and looking closely only there
-     * takes a fraction of the time.
+     * Extrema round the places where |Z| begins to fall, and where a bank turns from inductive to capacitive: a sharp anti-resonance does that,
+     * even between two points that both see |Z| rise. Looking closely only there takes a fraction of the time.
      */
     private static Stream<Extremum> turns(Bank bank, double fromHz, double toHz) {
         FrequencyGrid grid = FrequencyGrid.logSpaced(fromHz, toHz, (int) Math.ceil(POINTS_PER_DECADE * Math.log10(toHz / fromHz)) + 1);
         List<Extremum> extrema = new ArrayList<>();
         boolean inductive = false;
+        boolean rising = false;
         for (int i = 0; i < grid.size(); i++) {
-            double reactanceOhm = bank.at(grid.hz(i)).reactanceOhm();
-            if (inductive && reactanceOhm < 0) {
+            ImpedancePoint point = bank.at(grid.hz(i));
+            if (inductive && point.reactanceOhm() < 0 || rising && point.magnitudeSlope() < 0) {
                 extrema.addAll(bank.extrema(grid.hz(Math.max(0, i - 2)), grid.hz(Math.min(grid.size() - 1, i + 1))));
             }
-            inductive = reactanceOhm > 0;
+            inductive = point.reactanceOhm() > 0;
+            rising = point.magnitudeSlope() > 0;
         }
         return extrema.stream();
     }
