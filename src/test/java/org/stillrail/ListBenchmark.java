@@ -99,6 +99,9 @@ public final class ListBenchmark {
         pages.put("waiting", "/waiting");
         pages.put("record, newest", "/audit");
         pages.put("record, older", "/audit?before=50000");
+        pages.put("record of a project, newest", "/projects/" + team.project() + "/record");
+        pages.put("record of a project, last page", "/projects/" + team.project() + "/record?page=100");
+        pages.put("record of a project's origin", "/projects/" + team.project() + "/record?chain=" + team.origin() + "&page=200");
         pages.put("people", "/people");
         pages.put("settings", "/settings");
         pages.put("a new bank: choice of parts", "/rails/" + team.rail() + "/banks/new");

@@ -2,9 +2,7 @@ package org.stillrail.audit;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -15,17 +13,9 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class AuditLines {
 
-    /**
-     * SQL: true for a row of {@code audit_line} about one of {@code :subjects}, which are ids; a refused request is about the id in
-     * its path (/banks/, /rails/, /projects/, /library/parts/, /library/sweeps/).
-     */
-    public static final String ABOUT = """
-            (case when subject_kind <> 'request' then subject_id
-                when subject_id like '/banks/%' or subject_id like '/rails/%' then substring(subject_id from 8 for 36)
-                when subject_id like '/projects/%' then substring(subject_id from 11 for 36)
-                when subject_id like '/library/parts/%' then substring(subject_id from 16 for 36)
-                when subject_id like '/library/sweeps/%' then substring(subject_id from 17 for 36)
-                end) in (:subjects)""";
+    /** SQL: true for a row of {@code audit_line} about one of {@code :subjects}, which are ids. */
+    public static final String ABOUT =
+            "(chain, sequence_number) in (select s.chain, s.sequence_number from audit_subject s where s.about in (:subjects))";
 
     private static final int NAME_LENGTH = 12;
 
@@ -45,16 +35,43 @@ public class AuditLines {
         return jdbc.sql("select hash from audit_event where sequence_number = 1").query(String.class).optional().orElse(AuditEvent.ORIGIN);
     }
 
-    /** Lines about these subjects by chain, this installation's first, each newest first. */
-    public Map<String, List<AuditEvent>> about(Collection<String> subjects) {
-        Map<String, List<AuditEvent>> lines = new LinkedHashMap<>();
-        lines.put(ownChain(), new ArrayList<>());
-        jdbc.sql("select * from audit_line where " + ABOUT + " order by chain, sequence_number desc")
+    /**
+     * What one record says of some subjects.
+     *
+     * @param chain its name
+     * @param lines how many
+     * @param own   whether it is this installation's
+     */
+    public record Source(String chain, int lines, boolean own) {
+
+        /** For people. */
+        public String label() {
+            return own ? "this installation" : "origin " + shortName(chain);
+        }
+    }
+
+    /** Records that speak of any of these subjects, this installation's first, which is there even with no line. */
+    public List<Source> sources(Collection<String> subjects) {
+        List<Source> sources = new ArrayList<>();
+        sources.add(new Source(ownChain(), jdbc.sql("select count(*) from audit_event where about in (:subjects)")
+                .param("subjects", subjects).query(Integer.class).single(), true));
+        sources.addAll(jdbc.sql("select chain, count(*) as lines from origin_audit_event where about in (:subjects) group by chain order by chain")
                 .param("subjects", subjects)
-                .query(row -> {
-                    lines.computeIfAbsent(row.getString("chain"), chain -> new ArrayList<>()).add(AuditEvents.eventRow(row, 0));
-                });
-        return lines;
+                .query((row, index) -> new Source(row.getString("chain"), row.getInt("lines"), false))
+                .list());
+        return sources;
+    }
+
+    /** One page of what a record says of these subjects, newest first. */
+    public List<AuditEvent> about(Collection<String> subjects, Source source, int offset, int most) {
+        String from = source.own() ? "audit_event where true" : "origin_audit_event where chain = :chain";
+        return jdbc.sql("select * from " + from + " and about in (:subjects) order by sequence_number desc offset :offset rows fetch next :most rows only")
+                .param("chain", source.chain())
+                .param("subjects", subjects)
+                .param("offset", offset)
+                .param("most", most)
+                .query(AuditEvents::eventRow)
+                .list();
     }
 
     /** Of the lines that came along from elsewhere, those that do not give the hash they carry, in words. */

@@ -1,8 +1,6 @@
 package org.stillrail.report;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.UUID;
 import org.springframework.security.access.prepost.PreAuthorize;
 import org.springframework.stereotype.Controller;
@@ -36,33 +34,23 @@ class ProjectRecordController {
         this.lines = lines;
     }
 
-    /**
-     * One record to choose.
-     *
-     * @param chain its name
-     * @param label for people
-     */
-    record Source(String chain, String label, int count, boolean own) {
-    }
-
     @GetMapping("/projects/{projectId}/record")
     @PreAuthorize(May.READ)
     String show(@PathVariable UUID projectId, @RequestParam MultiValueMap<String, String> parameters, Model model) {
         model.addAttribute("project", projects.require(projectId));
         Form form = Form.of(parameters);
-        Map<String, List<AuditEvent>> found = lines.about(reader.subjects(projectId));
-        List<Source> sources = new ArrayList<>();
-        found.forEach((chain, events) -> sources.add(new Source(chain,
-                sources.isEmpty() ? "this installation" : "origin " + AuditLines.shortName(chain), events.size(), sources.isEmpty())));
-        Source chosen = form.isBlank("chain") ? sources.get(0) : sources.stream().filter(source -> source.chain().equals(form.get("chain"))).findFirst()
-                .orElseThrow(() -> new NotFoundException("No record of this name speaks of this project."));
-        List<AuditEvent> events = found.get(chosen.chain());
-        Page page = Page.of(form, PAGE_SIZE, events.size());
+        List<String> subjects = reader.subjects(projectId);
+        List<AuditLines.Source> sources = lines.sources(subjects);
+        AuditLines.Source chosen = form.isBlank("chain") ? sources.get(0)
+                : sources.stream().filter(source -> source.chain().equals(form.get("chain"))).findFirst()
+                        .orElseThrow(() -> new NotFoundException("No record of this name speaks of this project."));
+        Page page = Page.of(form, PAGE_SIZE, chosen.lines());
+        List<AuditEvent> events = lines.about(subjects, chosen, page.offset(), PAGE_SIZE);
         model.addAttribute("sources", sources);
         model.addAttribute("chosen", chosen);
         model.addAttribute("broken", events.stream().filter(event -> !event.intact()).map(AuditEvent::sequenceNumber).toList());
         model.addAttribute("page", page);
-        model.addAttribute("events", events.subList(page.offset(), page.last()).stream().map(AuditRow::of).toList());
+        model.addAttribute("events", events.stream().map(AuditRow::of).toList());
         return "report/record";
     }
 }

@@ -84,9 +84,9 @@ class ProjectRowsReader {
         }
     }
 
-    /** Types of the columns of a table, by name. */
+    /** Types of the columns of a table as a file has them, by name. */
     Map<String, Cells.Type> columns(ProjectTable table) {
-        return jdbc.sql("select * from " + table.sqlName() + " where 1 = 0").query(row -> {
+        return jdbc.sql("select * from " + table.source() + " where 1 = 0").query(row -> {
             Map<String, Cells.Type> columns = new LinkedHashMap<>();
             ResultSetMetaData data = row.getMetaData();
             for (int i = 1; i <= data.getColumnCount(); i++) {

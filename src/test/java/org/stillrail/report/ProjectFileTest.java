@@ -23,6 +23,7 @@ import org.springframework.test.web.servlet.MvcResult;
 import org.springframework.test.web.servlet.request.MockMultipartHttpServletRequestBuilder;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.Role;
+import org.stillrail.audit.AuditLines;
 import org.stillrail.bank.Bank;
 import org.stillrail.bank.BankDocument;
 import org.stillrail.bank.BankState;
@@ -275,6 +276,27 @@ class ProjectFileTest {
         MvcResult result = mvc.perform(take.with(people.as(person)).with(csrf())).andExpect(status().is3xxRedirection()).andReturn();
         assertThat(result.getFlashMap().get("notice").toString().contains("No member can sign in here")).isNotEqualTo(asMember);
         return there.project().id();
+    }
+
+    @Test
+    void theRecordOfAProjectStandsBesideThatOfItsOrigin() throws Exception {
+        CurrentPerson administrator = people.with(Role.ADMINISTRATOR);
+        try (OtherInstallation other = OtherInstallation.start()) {
+            UUID projectId = takenBy(administrator, other, false);
+            String origin = other.bean(AuditLines.class).ownChain();
+            String path = "/projects/" + projectId + "/record";
+            assertThat(page(path)).contains("this installation: 1 line", "project imported").doesNotContain("bank added");
+            assertThat(page(path + "?chain=" + origin)).contains("to read only", "project started", "Each line on this page gives the hash")
+                    .doesNotContain("project imported", "Not as they were written");
+            jdbc.sql("update origin_audit_event set actor = 'nobody' where chain = :chain and action = 'project started'").param("chain", origin).update();
+            assertThat(page(path + "?chain=" + origin)).contains("Not as they were written").doesNotContain("Each line on this page gives the hash");
+            jdbc.sql("update origin_audit_event set actor = 'admin' where chain = :chain and action = 'project started'").param("chain", origin).update();
+            mvc.perform(get(path + "?chain=none").with(people.as(Role.VIEWER))).andExpect(status().isNotFound());
+        }
+    }
+
+    private String page(String path) throws Exception {
+        return mvc.perform(get(path).with(people.as(Role.VIEWER))).andExpect(status().isOk()).andReturn().getResponse().getContentAsString();
     }
 
     private int named(String start) {

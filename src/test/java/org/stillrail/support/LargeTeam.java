@@ -8,10 +8,12 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.UUID;
+import java.util.stream.Stream;
 import javax.sql.DataSource;
 import org.stillrail.bank.BankDocument;
 import org.stillrail.bank.BankState;
@@ -47,6 +49,9 @@ public final class LargeTeam {
     private static final int RAILS_OF_A_PROJECT = 2;
     private static final int REVISIONS_OF_A_BANK = 2;
     private static final int RECORD_LINES = 100_000;
+    /** Every how many-th line is about one project. */
+    private static final int BUSY = 20;
+    private static final int ORIGIN_LINES = 20_000;
     private static final int FIXTURES = 40;
     private static final int FIXTURE_POINTS = 801;
     /** The first parts are measured as an analyser does it, the others at few points, to keep the database small. */
@@ -105,6 +110,11 @@ public final class LargeTeam {
 
     public UUID project() {
         return projects.get(PROJECTS / 2);
+    }
+
+    /** Name of the record of where that project was before. */
+    public String origin() {
+        return Sha256.of("elsewhere");
     }
 
     public UUID rail() {
@@ -291,11 +301,22 @@ public final class LargeTeam {
                 i -> row(new UUID(2, i), bankRevisions.get(i), author(i), "Person", AT.plusMinutes(i), "What about the " + name(i) + "? It has to be looked at."));
     }
 
+    /** Of the one project about which the record says much. */
+    private Object[] projectLine(long first, int i) {
+        return line(first, i, "member added", "project", project());
+    }
+
+    private static Object[] line(long first, int i, String action, String kind, UUID subject) {
+        return row(first + i, AT.plusSeconds(i), "person-" + i % PEOPLE, action, kind, subject.toString(), "{\"name\":\"" + name(i) + "\"}",
+                Sha256.of("line " + i), Sha256.of("line " + (i + 1)));
+    }
+
     private void record() throws SQLException {
         long first = 1_000;
         insert("audit_event", "sequence_number, happened_at, actor, action, subject_kind, subject_id, detail, previous_hash, hash", RECORD_LINES,
-                i -> row(first + i, AT.plusSeconds(i), "person-" + i % PEOPLE, "bank saved", "bank", banks.get(i % banks.size()).toString(),
-                        "{\"name\":\"" + name(i) + "\"}", Sha256.of("line " + i), Sha256.of("line " + (i + 1))));
+                i -> i % BUSY == 0 ? projectLine(first, i) : line(first, i, "bank saved", "bank", banks.get(i % banks.size())));
+        insert("origin_audit_event", "sequence_number, happened_at, actor, action, subject_kind, subject_id, detail, previous_hash, hash, chain",
+                ORIGIN_LINES, i -> Stream.concat(Arrays.stream(projectLine(1, i)), Stream.of(origin())).toArray());
         try (PreparedStatement statement = connection.prepareStatement("update audit_head set sequence_number = ?, hash = ? where id = 1")) {
             statement.setLong(1, first + RECORD_LINES - 1);
             statement.setString(2, Sha256.of("line " + RECORD_LINES));

@@ -1,0 +1,10 @@
+package org.stillrail.audit;
+
+import org.stillrail.support.TestDatabase;
+
+class AuditLinesOnPostgresTest extends AuditLinesSuite {
+
+    AuditLinesOnPostgresTest() {
+        super(TestDatabase.freshPostgres());
+    }
+}
