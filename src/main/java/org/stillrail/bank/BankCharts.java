@@ -16,6 +16,7 @@ import org.stillrail.electrical.evaluation.LoadPattern;
 import org.stillrail.electrical.evaluation.QuietHarmonic;
 import org.stillrail.electrical.evaluation.StepPair;
 import org.stillrail.electrical.requirement.LoadStep;
+import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.ripple.Ripple;
 import org.stillrail.electrical.ripple.Waveform;
 import org.stillrail.electrical.step.LoadCourse;
@@ -102,7 +103,8 @@ final class BankCharts {
         }
         series.add(wave("ripple", "ripple", "bank", ripple.voltage()));
         return new ChartData("Ripple voltage over one switching period and what C, ESR and ESL make of it", Axis.TIME,
-                Axis.linear("Voltage", "V"), series, List.of(), List.of(), List.of(), List.of("Stated for continuous conduction.")).at(atLoad());
+                Axis.linear("Voltage", "V"), series, List.of(), List.of(), List.of(), List.of(evaluation.input().rail().converter().topology() == Topology.DRAWN
+                        ? "Under the current that the rail draws." : "Stated for continuous conduction.")).at(atLoad());
     }
 
     /** Null where no load step is asked or it cannot be had. */

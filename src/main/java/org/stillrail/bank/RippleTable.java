@@ -40,9 +40,11 @@ record RippleTable(String caption, List<String> inputs, List<Row> rows, List<Str
         rows.add(row(inputs, "of it by ESR", "V", ripple -> ripple.fromResistance().peakToPeakV()));
         rows.add(row(inputs, "of it by ESL", "V", ripple -> ripple.fromInductance().peakToPeakV()));
         Topology topology = evaluation.input().rail().converter().topology();
-        rows.add(row(inputs, (topology == Topology.FLYBACK ? "Primary" : "Inductor") + " of a phase", "A", Ripple::inductorPeakToPeakA));
-        rows.add(new Row("Conduction continuous from",
-                inputs.stream().map(each -> cell(each.continuousAboveA(), "A")).toList()));
+        if (topology != Topology.DRAWN) {
+            rows.add(row(inputs, (topology == Topology.FLYBACK ? "Primary" : "Inductor") + " of a phase", "A", Ripple::inductorPeakToPeakA));
+            rows.add(new Row("Conduction continuous from",
+                    inputs.stream().map(each -> cell(each.continuousAboveA(), "A")).toList()));
+        }
         List<BranchInput> branches = evaluation.shown().branches();
         for (int k = 0; k < branches.size(); k++) {
             String label = branches.get(k).label();
@@ -54,15 +56,16 @@ record RippleTable(String caption, List<String> inputs, List<Row> rows, List<Str
             rows.add(branch(inputs, k, label + (count > 1 ? ", heat in each" : ", heat"), "W", BranchRipple::perPartDissipationW));
         }
         return new RippleTable(caption(evaluation, topology),
-                inputs.stream().map(each -> each.place() + ", " + Quantity.format(each.inputV(), "V")).toList(), List.copyOf(rows),
+                topology == Topology.DRAWN ? List.of("any input") : inputs.stream().map(each -> each.place() + ", " + Quantity.format(each.inputV(), "V")).toList(), List.copyOf(rows),
                 inputs.stream().filter(each -> each.refusal() != null).map(each -> Quantity.format(each.inputV(), "V") + ": " + each.refusal() + ".")
                         .toList());
     }
 
     private static String caption(Evaluation evaluation, Topology topology) {
-        return "Ripple over the input voltage, with the parts, the inductor and the switching frequency of the corner shown ("
-                + evaluation.shown().name() + "), for continuous conduction"
-                + (topology == Topology.BUCK ? "" : " at the nominal load of " + Quantity.format(evaluation.input().rail().nominalCurrentA(), "A"))
+        String shown = " of the corner shown (" + evaluation.shown().name() + ")";
+        return (topology == Topology.DRAWN ? "Ripple under the current that the rail draws, with the parts and the switching frequency" + shown
+                : "Ripple over the input voltage, with the parts, the inductor and the switching frequency" + shown + ", for continuous conduction")
+                + (topology == Topology.BUCK || topology == Topology.DRAWN ? "" : " at the nominal load of " + Quantity.format(evaluation.input().rail().nominalCurrentA(), "A"))
                 + ". Voltages and the inductor's current are peak to peak, currents of branches and parts rms. What C, ESR and ESL make peaks at different moments, so the"
                 + " three do not add up to the whole.";
     }

@@ -1,9 +1,6 @@
 package org.stillrail.library;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.List;
-import java.util.stream.Collectors;
 import org.stillrail.electrical.capacitor.Ageing;
 import org.stillrail.electrical.capacitor.CharacteristicCurve;
 import org.stillrail.electrical.capacitor.CharacteristicCurve.Point;
@@ -11,6 +8,7 @@ import org.stillrail.electrical.capacitor.CharacteristicCurve.Scale;
 import org.stillrail.electrical.capacitor.Drift;
 import org.stillrail.electrical.capacitor.ResistanceCurve;
 import org.stillrail.web.Form;
+import org.stillrail.web.PointList;
 import org.stillrail.web.Quantity;
 
 /** The fields of the part form that say how a part changes: curves are typed as points, {@code 0 V: 100 %; 5 V: 72 %}. */
@@ -61,32 +59,14 @@ final class CharacteristicsForm {
     }
 
     private static CharacteristicCurve curve(Form form, String name, String label, String unit, Scale scale) {
-        return form.read(name, label, false, text -> {
-            List<Point> points = new ArrayList<>();
-            for (String pair : text.split("[;\\n]")) {
-                if (!pair.isBlank()) {
-                    points.add(point(pair, label, unit));
-                }
-            }
-            points.sort(Comparator.comparingDouble(Point::x));
-            return new CharacteristicCurve(points, scale);
-        });
-    }
-
-    private static Point point(String pair, String label, String unit) {
-        int colon = pair.indexOf(':');
-        if (colon < 0) {
-            throw new IllegalArgumentException(label + ": write points as 0 " + unit + ": 100 %; 5 " + unit + ": 72 %, not '" + pair.strip() + "'");
-        }
-        double share = Quantity.parse(pair.substring(colon + 1), "%") / 100;
-        return new Point(Quantity.parse(pair.substring(0, colon), unit), share);
+        String example = "0 " + unit + ": 100 %; 5 " + unit + ": 72 %";
+        return form.read(name, label, false, text -> new CharacteristicCurve(PointList.parse(label, text, unit, "%", example).points().stream()
+                .map(point -> new Point(point.x(), point.y() / 100)).sorted(Comparator.comparingDouble(Point::x)).toList(), scale));
     }
 
     private static void fill(Form form, String name, CharacteristicCurve curve, String unit) {
         if (curve != null) {
-            form.with(name, curve.points().stream()
-                    .map(point -> Quantity.entry(point.x(), unit) + ": " + Quantity.entry(100 * point.y(), "%"))
-                    .collect(Collectors.joining("; ")));
+            form.with(name, new PointList(curve.points().stream().map(point -> new PointList.Point(point.x(), 100 * point.y())).toList()).entry(unit, "%"));
         }
     }
 }

@@ -88,6 +88,16 @@ public final class RailFacts {
     }
 
     private void converter(ConverterFigures converter) {
+        if (converter.topology() == Topology.DRAWN) {
+            add("Converter", "its current into the bank drawn by points, " + RailForm.points(converter.drawnCurrent()).entry("s", "A") + "; switching at "
+                    + q(converter.switchingHz(), "Hz") + " ±" + q(converter.switchingTolerancePercent(), "%"), null);
+        } else {
+            inductive(converter);
+        }
+        control(converter);
+    }
+
+    private void inductive(ConverterFigures converter) {
         add("Converter", converter.topology().label() + (converter.turnsRatio() == null ? "" : " of " + q(converter.turnsRatio(), "") + " to 1 turns") + ", " + (converter.phases() == 1 ? "one phase" : converter.phases() + " phases") + " of "
                 + q(converter.inductanceH(), "H") + " ±" + q(converter.inductanceTolerancePercent(), "%")
                 + (converter.inductanceLeftPercent() == null ? "" : " (" + q(converter.inductanceLeftPercent(), "%") + " left at the peak current)") + " and "
@@ -96,6 +106,9 @@ public final class RailFacts {
                 + (converter.currentLimitA() == null ? "" : ", current limit " + q(converter.currentLimitA(), "A"))
                 + (converter.topology() == Topology.BUCK ? "" : ", edges of the rectifier's current " + q(converter.edgeOrUsualS(), "s")
                         + (converter.edgeS() == null ? " (not stated, usual)" : "")), null);
+    }
+
+    private void control(ConverterFigures converter) {
         ControlFigures control = converter.control();
         if (control != null && converter.topology() != Topology.BUCK) {
             add("Loop", "not modelled for this converter; its crossover is stated as " + q(control.crossoverHz(), "Hz"), null);

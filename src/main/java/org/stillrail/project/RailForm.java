@@ -11,6 +11,7 @@ import org.stillrail.electrical.requirement.BleedResistor;
 import org.stillrail.electrical.requirement.Citation;
 import org.stillrail.electrical.requirement.ControlFigures;
 import org.stillrail.electrical.requirement.ConverterFigures;
+import org.stillrail.electrical.requirement.DrawnCurrent;
 import org.stillrail.electrical.requirement.EsrWindow;
 import org.stillrail.electrical.requirement.InputRange;
 import org.stillrail.electrical.requirement.Life;
@@ -23,12 +24,14 @@ import org.stillrail.electrical.requirement.StartUpRamp;
 import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.requirement.VoltageWindow;
 import org.stillrail.web.Form;
+import org.stillrail.web.PointList;
 import org.stillrail.web.Quantity;
 
 /** Between the fields of the rail form and a {@link RailDocument}. */
 final class RailForm {
 
     private static final int MOST_PHASES = 32;
+    private static final String DRAWN_LABEL = "Current into the bank";
 
     private RailForm() {
     }
@@ -66,6 +69,9 @@ final class RailForm {
     /** Only the converter's fields, for a preset; null and messages where any is wrong. */
     static ConverterFigures readConverter(Form form) {
         Topology topology = form.read("topology", "Topology", true, Topology::valueOf);
+        if (topology == Topology.DRAWN) {
+            return readDrawn(form);
+        }
         Double inductanceH = form.positive("inductance", "Inductance of each phase", "H", true);
         Double inductanceTolerance = form.notNegative("inductanceTolerance", "Inductance tolerance", "%", false);
         Double inductanceLeft = form.positive("inductanceLeft", "Inductance left at the peak current", "%", false);
@@ -84,7 +90,25 @@ final class RailForm {
             return null;
         }
         return new ConverterFigures(topology, inductanceH, or(inductanceTolerance, 0), resistanceOhm, phases, switchingHz,
-                or(switchingTolerance, 0), control, limitA, turns, edgeS, inductanceLeft);
+                or(switchingTolerance, 0), control, limitA, turns, edgeS, inductanceLeft, null);
+    }
+
+    private static ConverterFigures readDrawn(Form form) {
+        Double switchingHz = form.positive("switching", "Switching frequency", "Hz", true);
+        Double switchingTolerance = form.notNegative("switchingTolerance", "Switching frequency tolerance", "%", false);
+        DrawnCurrent current = form.read("drawnCurrent", DRAWN_LABEL, true, text -> new DrawnCurrent(
+                PointList.parse(DRAWN_LABEL, text, "s", "A", "0 s: 0 A; 50n: 6 A").points().stream()
+                        .map(point -> new DrawnCurrent.Point(point.x(), point.y())).toList()));
+        ControlFigures control = readUnmodelled(form);
+        if (switchingHz == null || current == null) {
+            return null;
+        }
+        if (current.lastS() * switchingHz >= 1) {
+            form.errors().add("drawnCurrent", "The last point, at " + Quantity.format(current.lastS(), "s") + ", must lie before the end of the period of "
+                    + Quantity.format(1 / switchingHz, "s") + "; from there the current goes back to the first");
+            return null;
+        }
+        return ConverterFigures.drawn(current, switchingHz, or(switchingTolerance, 0), control);
     }
 
     /** Of a loop that is not modelled only its crossover counts, where the ESR is read; null where nobody says it. */
@@ -342,12 +366,14 @@ final class RailForm {
 
     static void fillConverter(Form form, ConverterFigures converter) {
         ControlFigures control = converter.control();
+        boolean drawn = converter.topology() == Topology.DRAWN;
         form.with("topology", converter.topology().name())
-                .with("inductance", Quantity.entry(converter.inductanceH(), "H"))
-                .with("inductanceTolerance", Quantity.entry(converter.inductanceTolerancePercent(), "%"))
+                .with("drawnCurrent", drawn ? points(converter.drawnCurrent()).entry("s", "A") : "")
+                .with("inductance", drawn ? "" : Quantity.entry(converter.inductanceH(), "H"))
+                .with("inductanceTolerance", drawn ? "" : Quantity.entry(converter.inductanceTolerancePercent(), "%"))
                 .with("inductanceLeft", Quantity.entry(converter.inductanceLeftPercent(), "%"))
-                .with("resistance", Quantity.entry(converter.resistanceOhm(), "ohm"))
-                .with("phases", Integer.toString(converter.phases()))
+                .with("resistance", drawn ? "" : Quantity.entry(converter.resistanceOhm(), "ohm"))
+                .with("phases", drawn ? "" : Integer.toString(converter.phases()))
                 .with("switching", Quantity.entry(converter.switchingHz(), "Hz"))
                 .with("switchingTolerance", Quantity.entry(converter.switchingTolerancePercent(), "%"))
                 .with("currentLimit", Quantity.entry(converter.currentLimitA(), "A"))
@@ -369,6 +395,10 @@ final class RailForm {
                     .with("phaseMargin", Quantity.entry(control.phaseMarginDeg(), "deg"));
             fillNetwork(form, control.parts());
         }
+    }
+
+    static PointList points(DrawnCurrent current) {
+        return new PointList(current.points().stream().map(point -> new PointList.Point(point.timeS(), point.currentA())).toList());
     }
 
     /** @param parts null for none: a preset then clears what stood there */
@@ -393,7 +423,8 @@ final class RailForm {
 
     static Map<String, String> topologies() {
         Map<String, String> choices = new LinkedHashMap<>();
-        Arrays.stream(Topology.values()).forEach(topology -> choices.put(topology.name(), topology.label()));
+        Arrays.stream(Topology.values()).forEach(topology -> choices.put(topology.name(), topology == Topology.DRAWN
+                ? "another, its current drawn by points" : topology.label()));
         return choices;
     }
 

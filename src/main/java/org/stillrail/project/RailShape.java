@@ -18,7 +18,7 @@ final class RailShape implements FormShape<RailDocument> {
             "space", Set.of("height", "area", "cost"),
             "inductance", Set.of("inductanceTolerance", "inductanceLeft"),
             "switching", Set.of("switchingTolerance"),
-            "topology", Set.of("turnsRatio", "edge", "statedCrossover", "control", "ramp", "sense", "slope", "delay", "compensation", "gain", "zeros", "poles", "crossover", "phaseMargin", "networkR1",
+            "topology", Set.of("drawnCurrent", "turnsRatio", "edge", "statedCrossover", "control", "ramp", "sense", "slope", "delay", "compensation", "gain", "zeros", "poles", "crossover", "phaseMargin", "networkR1",
                     "networkR2", "networkC1", "networkC2", "networkR3", "networkC3"));
 
     @Override

@@ -3,7 +3,10 @@ package org.stillrail.project;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.stillrail.electrical.requirement.ConverterFigures;
+import org.stillrail.electrical.requirement.DrawnCurrent;
 import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.web.Form;
 
@@ -71,5 +74,29 @@ class RailConverterFormTest {
         assertThat(RailForm.read(form)).isNull();
         assertThat(form.errors().all()).containsOnlyKeys("inputMaximum");
         assertThat(RailForm.read(form(Topology.BOOST).with("nominalVoltage", "32.1"))).isNotNull();
+    }
+
+    /** Of any other kind no inductor is asked for, only what flows into the bank. */
+    @Test
+    void aDrawnCurrentNeedsNothingOfAnInductorAndReadsBackTheSame() {
+        Form form = form(Topology.DRAWN).with("inductance", "").with("resistance", "").with("phases", "")
+                .with("drawnCurrent", "0: 0 A; 50n: 6 A\n1u: 4; 1.05u: 0 A");
+        RailDocument read = RailForm.read(form);
+        ConverterFigures converter = read.figures().converter();
+        assertThat(converter.drawnCurrent().points()).containsExactly(new DrawnCurrent.Point(0, 0), new DrawnCurrent.Point(50e-9, 6),
+                new DrawnCurrent.Point(1e-6, 4), new DrawnCurrent.Point(1.05e-6, 0));
+        assertThat(RailForm.read(RailForm.fill(read))).isEqualTo(read);
+        assertThat(converterFact(read)).isEqualTo("its current into the bank drawn by points, 0 s: 0 A; 50 ns: 6 A; 1 us: 4 A; 1.05 us: 0 A; "
+                + "switching at 200 kHz \u00b10 %");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"''|missing", "5 A|write points as", "0: 1 A|at least two points", "1n: 1 A; 2n: 2 A|stands at 0 s",
+            "0: 1 A; 2u: 2 A; 2u: 0 A|Point 3", "0: 1 A; 5u: 2 A|before the end of the period of 5 \u00b5s"})
+    void aDrawnCurrentThatIsNoneIsRefusedByItsField(String points, String said) {
+        Form form = form(Topology.DRAWN).with("drawnCurrent", points);
+        assertThat(RailForm.read(form)).isNull();
+        assertThat(form.errors().all()).containsOnlyKeys("drawnCurrent");
+        assertThat(form.errors().of("drawnCurrent").replace('\u00a0', ' ')).contains(said);
     }
 }

@@ -174,7 +174,9 @@ public record BankSpread(
                 sentences.add("No largest ESR is stated for " + name + ": its ESR is never above that of its model.");
             }
         }
-        if (input.rail().converter().inductanceTolerancePercent() == 0) {
+        if (input.rail().converter().topology() == Topology.DRAWN) {
+            sentences.add("The converter's current is the one that the rail draws: it does not stray.");
+        } else if (input.rail().converter().inductanceTolerancePercent() == 0) {
             sentences.add("The rail states no tolerance of the inductor: it does not stray.");
         } else if (input.rail().converter().topology() != Topology.BUCK) {
             sentences.add("The inductor of a " + input.rail().converter().topology().label() + " converter does not stray here: of its current only the "

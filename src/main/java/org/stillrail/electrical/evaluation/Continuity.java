@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.ripple.ConverterCurrent;
+import org.stillrail.electrical.ripple.PeriodicCurrent;
 
 /**
  * Whether the inductor's current lasts over the whole period at every load that the rail states: all figures are for continuous
@@ -16,14 +17,14 @@ import org.stillrail.electrical.ripple.ConverterCurrent;
  */
 record Continuity(double lightestA, double aboveA, Corner worst, int corners) {
 
-    /** Empty for a flyback of unknown turns. */
+    /** Empty for a flyback of unknown turns, and for a drawn current. */
     static Optional<Continuity> of(RailFigures rail, List<Corner> corners) {
         Corner worst = null;
         double above = 0;
         for (Corner corner : corners) {
-            Tried<ConverterCurrent> current = Tried.of(() -> corner.current(rail));
-            if (current.answered() && current.value() != null && current.value().continuousAboveA() > above) {
-                above = current.value().continuousAboveA();
+            Tried<PeriodicCurrent> current = Tried.of(() -> corner.current(rail));
+            if (current.answered() && current.value() instanceof ConverterCurrent converter && converter.continuousAboveA() > above) {
+                above = converter.continuousAboveA();
                 worst = corner;
             }
         }

@@ -7,12 +7,14 @@ import org.stillrail.electrical.bank.Branch;
 import org.stillrail.electrical.capacitor.BentPart;
 import org.stillrail.electrical.converter.PowerStage;
 import org.stillrail.electrical.requirement.ConverterFigures;
+import org.stillrail.electrical.requirement.DrawnCurrent;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.ripple.BoostCurrent;
 import org.stillrail.electrical.ripple.BuckCurrent;
-import org.stillrail.electrical.ripple.ConverterCurrent;
 import org.stillrail.electrical.ripple.FlybackCurrent;
 import org.stillrail.electrical.ripple.InvertingCurrent;
+import org.stillrail.electrical.ripple.PeriodicCurrent;
+import org.stillrail.electrical.ripple.PiecewiseLinearCurrent;
 import org.stillrail.electrical.spread.Axis;
 import org.stillrail.electrical.spread.BranchCorner;
 import org.stillrail.electrical.spread.BranchSpread;
@@ -122,12 +124,12 @@ public record Corner(String name, SpreadCorner conditions, List<BranchInput> bra
      *
      * @throws IllegalArgumentException where the converter cannot make the output from this input
      */
-    ConverterCurrent current(RailFigures rail) {
+    PeriodicCurrent current(RailFigures rail) {
         return current(rail, conditions.inputV());
     }
 
     /** The same from another input, all else as it is here. */
-    ConverterCurrent current(RailFigures rail, double inputV) {
+    PeriodicCurrent current(RailFigures rail, double inputV) {
         ConverterFigures converter = rail.converter();
         double outputV = conditions.outputV();
         double inductanceH = inductanceH(converter);
@@ -141,7 +143,15 @@ public record Corner(String name, SpreadCorner conditions, List<BranchInput> bra
                     edgeS);
             case FLYBACK -> converter.turnsRatio() == null ? null : new FlybackCurrent(inputV, outputV, inductanceH, converter.turnsRatio(),
                     switchingHz, converter.phases(), loadA, edgeS);
+            case DRAWN -> drawn(converter.drawnCurrent(), switchingHz);
         };
+    }
+
+    /** Its times keep their shares of the period where the switching frequency strays. */
+    private PiecewiseLinearCurrent drawn(DrawnCurrent current, double switchingHz) {
+        return PiecewiseLinearCurrent.of(1 / switchingHz,
+                current.points().stream().mapToDouble(point -> point.timeS() / conditions.switchingFactor()).toArray(),
+                current.points().stream().mapToDouble(DrawnCurrent.Point::currentA).toArray());
     }
 
     private double inductanceH(ConverterFigures converter) {

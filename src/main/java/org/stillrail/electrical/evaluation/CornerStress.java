@@ -8,9 +8,9 @@ import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.capacitor.ImpedanceModel;
 import org.stillrail.electrical.capacitor.OperatingPoint;
 import org.stillrail.electrical.requirement.RailFigures;
-import org.stillrail.electrical.ripple.ConverterCurrent;
 import org.stillrail.electrical.ripple.HarmonicCurrents;
 import org.stillrail.electrical.ripple.PartCurrents;
+import org.stillrail.electrical.ripple.PeriodicCurrent;
 import org.stillrail.electrical.spread.BranchCorner;
 import org.stillrail.electrical.stress.PartConditions;
 import org.stillrail.electrical.stress.PartStress;
@@ -33,7 +33,7 @@ final class CornerStress {
      */
     static Tried<List<PartStress>> of(EvaluationInput input, Corner corner, Bank bank) {
         RailFigures rail = input.rail();
-        Tried<ConverterCurrent> current = Tried.of(() -> corner.current(rail));
+        Tried<PeriodicCurrent> current = Tried.of(() -> corner.current(rail));
         if (current.answered() && current.value() == null) {
             return null;
         }

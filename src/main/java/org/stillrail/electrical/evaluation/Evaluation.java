@@ -18,7 +18,7 @@ import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.requirement.Verdict;
-import org.stillrail.electrical.ripple.ConverterCurrent;
+import org.stillrail.electrical.ripple.PeriodicCurrent;
 import org.stillrail.electrical.ripple.Ripple;
 
 /**
@@ -52,7 +52,7 @@ import org.stillrail.electrical.ripple.Ripple;
  * @param effects      what one part more, one fewer and none does
  * @param idle         branches that do next to nothing where it matters
  * @param sharperRings anti-resonances of the bands that are notably sharper at another corner; empty with the pictures only
- * @param conduction   that the figures are for continuous conduction, and down to which load it lasts; null for a flyback of unknown turns
+ * @param conduction   that the figures are for continuous conduction, and down to which load it lasts; null for a flyback of unknown turns and for a drawn current
  */
 public record Evaluation(
         EvaluationInput input,
@@ -148,7 +148,7 @@ public record Evaluation(
         BankCurves fromConverter = bank.distance() == null ? null : bank.response(Node.CONVERTER, Node.LOAD).on(grid);
         List<Extremum> extrema = bank.extrema(grid.startHz(), grid.stopHz());
         Set<String> warnings = new LinkedHashSet<>();
-        ConverterCurrent current = shown.current(rail);
+        PeriodicCurrent current = shown.current(rail);
         Ripple ripple = current == null ? null : Ripple.of(bank, current, Ripple.DEFAULT_SAMPLES);
         Ripple rippleAtConverter = current == null || bank.distance() == null ? null
                 : Ripple.atConverter(bank, current, Ripple.DEFAULT_SAMPLES);
@@ -201,7 +201,10 @@ public record Evaluation(
     private static List<String> currentWarnings(RailFigures rail, Optional<Continuity> continuity) {
         List<String> warnings = new ArrayList<>();
         continuity.flatMap(Continuity::warning).ifPresent(warnings::add);
-        if (rail.converter().topology() != Topology.BUCK) {
+        if (rail.converter().topology() == Topology.DRAWN) {
+            warnings.add("The converter's current is the one that the rail draws: the same from every input, at every load and age; only its period "
+                    + "follows the switching frequency.");
+        } else if (rail.converter().topology() != Topology.BUCK) {
             Double statedS = rail.converter().edgeS();
             warnings.add("The edges of the rectifier's current are " + (statedS == null ? "taken as " : "stated as ")
                     + Words.quantity(rail.converter().edgeOrUsualS(), "s") + " long; the spike across the bank's inductance goes with the reciprocal of that.");
@@ -220,7 +223,7 @@ public record Evaluation(
         return Reading.of(bank.on(FrequencyGrid.of(hz)));
     }
 
-    private static List<BranchEffect> effects(Bank bank, KeyFrequencies frequencies, ConverterCurrent current) {
+    private static List<BranchEffect> effects(Bank bank, KeyFrequencies frequencies, PeriodicCurrent current) {
         List<BankFigure> figures = new ArrayList<>(List.of(
                 new BankFigure("ESR at crossover", "ohm", changed -> changed.at(frequencies.crossoverHz()).resistanceOhm()),
                 new BankFigure("|Z| at switching", "ohm", changed -> Math.sqrt(changed.at(frequencies.switchingHz()).squaredMagnitude()))));

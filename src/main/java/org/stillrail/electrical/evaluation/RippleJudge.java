@@ -44,9 +44,12 @@ final class RippleJudge implements Judge {
         String sentence = (figures.rippleAtConverterV() == null ? "Ripple is " : "Ripple at the load is ") + ripple + " peak to peak"
                 + atConverter(figures) + ", " + Words.quantity(limit, "V") + " allowed," + Corner.at(corner) + "; "
                 + carrier.name() + " carries most of the switching current.";
-        return form.judged(limit, value, corner, carrier.index(), sentence, rail.converter().topology() == Topology.BUCK ? explanation(z, carrier, across(figures, ripple), hz)
-                : ofRectifier(carrier, across(figures, ripple)),
-                new Span(hz, QuietHarmonic.ORDERS * hz));
+        return form.judged(limit, value, corner, carrier.index(), sentence, switch (rail.converter().topology()) {
+            case BUCK -> explanation(z, carrier, across(figures, ripple), hz);
+            case DRAWN -> ofPulses("The current that the rail draws", carrier, across(figures, ripple));
+            case BOOST, INVERTING_BUCK_BOOST, FLYBACK -> ofPulses("The rectifier's current, which starts and stops in "
+                    + Words.quantity(rail.converter().edgeOrUsualS(), "s") + ",", carrier, across(figures, ripple));
+        }, new Span(hz, QuietHarmonic.ORDERS * hz));
     }
 
     private static String atConverter(CornerFigures figures) {
@@ -60,10 +63,10 @@ final class RippleJudge implements Judge {
                 : Words.quantity(figures.rippleAtConverterV(), "V") + " at the converter's node and " + ripple + " at the load, across the bank";
     }
 
-    /** Its current starts and stops at once, so harmonics far above the first make much of the ripple, and Z at the first tells little. */
-    private Explanation ofRectifier(Carrier carrier, String across) {
+    /** Such a current starts and stops at once, so harmonics far above the first make much of the ripple, and Z at the first tells little. */
+    private static Explanation ofPulses(String current, Carrier carrier, String across) {
         return new Explanation(
-                "The rectifier's current, which starts and stops in " + Words.quantity(rail.converter().edgeOrUsualS(), "s") + ", makes " + across + ".",
+                current + " makes " + across + ".",
                 carrier.name() + " carries " + Words.percent(carrier.share()) + " of the current at the switching frequency.",
                 "Less ESL, by shorter mounting or more parts side by side, lowers the spikes at the edges; less ESR and more capacitance lower the rest.");
     }

@@ -8,7 +8,7 @@ import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.requirement.Verdict;
 import org.stillrail.electrical.requirement.Verdict.Explanation;
-import org.stillrail.electrical.ripple.ConverterCurrent;
+import org.stillrail.electrical.ripple.PeriodicCurrent;
 import org.stillrail.electrical.stress.StartUp;
 
 /** Charging current, load and half the inductors' ripple on the rail's ramp, against the converter's current limit. */
@@ -57,7 +57,7 @@ final class StartUpJudge implements Judge {
 
     /** Of all phases together, as if each were limited by its peak. */
     private static double halfRippleA(RailFigures rail, Corner corner) {
-        ConverterCurrent current = corner.current(rail);
+        PeriodicCurrent current = corner.current(rail);
         return current == null ? 0 : rail.converter().phases() * current.inductorPeakToPeakA().orElse(0) / 2;
     }
 

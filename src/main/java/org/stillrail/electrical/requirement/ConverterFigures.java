@@ -3,9 +3,9 @@ package org.stillrail.electrical.requirement;
 /**
  * The converter that feeds a rail; reusable between rails.
  *
- * @param inductanceH               of each phase
+ * @param inductanceH               of each phase; 0 where the current is drawn, which needs none
  * @param inductanceTolerancePercent plus and minus
- * @param resistanceOhm             of each phase's winding and switches
+ * @param resistanceOhm             of each phase's winding and switches; 0 likewise
  * @param switchingHz               of each phase
  * @param control                   null where only the ripple is asked about
  * @param currentLimitA             of all phases together, or null
@@ -15,11 +15,12 @@ package org.stillrail.electrical.requirement;
  *                                  Of no account for a buck, whose inductor stands between
  * @param inductanceLeftPercent     of the inductance at small currents, what saturation leaves at the peak current, above 0, at most 100; null where
  *                                  nobody knows
+ * @param drawnCurrent              for {@link Topology#DRAWN}, else null
  */
 public record ConverterFigures(
         Topology topology, double inductanceH, double inductanceTolerancePercent, double resistanceOhm, int phases, double switchingHz,
         double switchingTolerancePercent, ControlFigures control, Double currentLimitA, Double turnsRatio, Double edgeS,
-        Double inductanceLeftPercent) {
+        Double inductanceLeftPercent, DrawnCurrent drawnCurrent) {
 
     /** What stands in for an edge that a rail does not state. Common practice, no source. */
     public static final double USUAL_EDGE_S = 20e-9;
@@ -29,7 +30,12 @@ public record ConverterFigures(
             Topology topology, double inductanceH, double inductanceTolerancePercent, double resistanceOhm, int phases, double switchingHz,
             double switchingTolerancePercent, ControlFigures control, Double currentLimitA) {
         this(topology, inductanceH, inductanceTolerancePercent, resistanceOhm, phases, switchingHz, switchingTolerancePercent, control,
-                currentLimitA, null, null, null);
+                currentLimitA, null, null, null, null);
+    }
+
+    /** Of any other kind, of which the current is drawn. */
+    public static ConverterFigures drawn(DrawnCurrent current, double switchingHz, double switchingTolerancePercent, ControlFigures control) {
+        return new ConverterFigures(Topology.DRAWN, 0, 0, 0, 1, switchingHz, switchingTolerancePercent, control, null, null, null, null, current);
     }
 
     /** What saturation leaves, as a share; 1 where nobody knows. */

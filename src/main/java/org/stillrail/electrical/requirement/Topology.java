@@ -6,7 +6,9 @@ public enum Topology {
     BUCK("buck"),
     BOOST("boost"),
     INVERTING_BUCK_BOOST("inverting buck-boost"),
-    FLYBACK("flyback");
+    FLYBACK("flyback"),
+    /** Any other, of which the rail draws the current. */
+    DRAWN("drawn-current");
 
     private final String label;
 

@@ -39,10 +39,10 @@ public record RailSpread(
 
     /**
      * What a rail says of itself. The inductor of a buck ripples most from the highest input; a rectifier conducts the shorter, and so the
-     * more, the lower the input is. Without a window its output voltage is exact, without an ambient it stands at 25 degC.
+     * more, the lower the input is. A drawn current is the same from every input. Without a window its output voltage is exact, without an ambient it stands at 25 degC.
      */
     public static RailSpread of(RailFigures rail) {
-        InputRange input = rail.input();
+        InputRange input = rail.converter().topology() == Topology.DRAWN ? InputRange.fixed(rail.input().nominalV()) : rail.input();
         ConverterFigures converter = rail.converter();
         double accuracy = rail.window() == null ? 0 : rail.window().setPointAccuracyV() / Math.abs(rail.nominalVoltageV());
         double warmthC = OperatingPoint.REFERENCE.temperatureC();

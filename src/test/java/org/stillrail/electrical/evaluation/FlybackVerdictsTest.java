@@ -120,6 +120,7 @@ class FlybackVerdictsTest {
             case BUCK -> outputV / mostV;
             case BOOST -> 1 - mostV / outputV;
             case INVERTING_BUCK_BOOST, FLYBACK -> turns * outputV / (mostV + turns * outputV);
+            case DRAWN -> throw new IllegalArgumentException("has no duty");
         };
         double half = (topology == Topology.BUCK ? outputV * (1 - duty) : turns * mostV * duty)
                 / (converter.inductanceH() * converter.switchingHz()) / 2;

@@ -51,7 +51,7 @@ final class Rails {
 
     /** Primary inductance of 60 uH, four primary turns to one secondary, 200 kHz. */
     static ConverterFigures flyback(Double turnsRatio, Double edgeS) {
-        return new ConverterFigures(Topology.FLYBACK, 60e-6, 0, 0.05, 1, 200e3, 0, placed(5e3, 60), null, turnsRatio, edgeS, null);
+        return new ConverterFigures(Topology.FLYBACK, 60e-6, 0, 0.05, 1, 200e3, 0, placed(5e3, 60), null, turnsRatio, edgeS, null, null);
     }
 
     static Judgement verdicts(EvaluationInput input) {

@@ -120,7 +120,7 @@ class CornersTest {
     @Test
     void railSpeaksForItself() {
         ConverterFigures buck = new ConverterFigures(Topology.BUCK, 4.7e-6, 20, 0.01, 1, 300e3, 10, null, null);
-        ConverterFigures saturating = new ConverterFigures(Topology.BUCK, 4.7e-6, 20, 0.01, 1, 300e3, 10, null, null, null, null, 70.0);
+        ConverterFigures saturating = new ConverterFigures(Topology.BUCK, 4.7e-6, 20, 0.01, 1, 300e3, 10, null, null, null, null, 70.0, null);
         RailFigures full = new RailFigures(3.3, 5, new InputRange(10, 12, 14), saturating, null, new VoltageWindow(0.1, 0.1, 0.033, 0.01, null),
                 null, null, new Ambient(-20, 25, 70, null), null, null);
         assertThat(RailSpread.of(full)).isEqualTo(RAIL);
