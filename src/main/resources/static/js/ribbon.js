@@ -187,11 +187,18 @@
       })),
     ].sort((a, b) => a.x - b.x);
     const ends = [-Infinity, -Infinity];
+    let said = '';
     for (const { x, kind, text } of captions) {
       const words = svg('text', { 'text-anchor': 'middle', class: kind }, text);
       picture.append(words);
       const half = words.getComputedTextLength() / 2;
       const place = Math.max(half + 2, Math.min(x, where.width - half - 2));
+      // Next to one that says the same, the hole speaks for itself.
+      if (kind === 'ribbon-gap-text' && text === said && place - half <= ends[0]) {
+        words.remove();
+        continue;
+      }
+      said = text;
       const row = place - half > ends[0] ? 0 : place - half > ends[1] ? 1 : ends[0] <= ends[1] ? 0 : 1;
       ends[row] = place + half + 10;
       words.setAttribute('x', place);
