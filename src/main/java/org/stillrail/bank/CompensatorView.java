@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.stillrail.electrical.converter.Compensator;
 import org.stillrail.electrical.converter.CompensatorParts;
+import org.stillrail.electrical.converter.Transconductance;
 import org.stillrail.electrical.evaluation.CompensatorInUse;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.requirement.ControlFigures;
@@ -35,7 +36,7 @@ record CompensatorView(String statement, List<Line> response, List<Line> parts, 
             return new CompensatorView("There is none.", List.of(), List.of(), used.refusal() + ".");
         }
         return new CompensatorView(type(used.compensator()) + ", " + origin(control), response(used.compensator()),
-                used.parts() == null ? List.of() : parts(used.parts()), note(used));
+                used.parts() == null ? List.of() : parts(used.parts(), control.amplifier()), note(used, control.amplifier()));
     }
 
     private static String type(Compensator compensator) {
@@ -72,8 +73,14 @@ record CompensatorView(String statement, List<Line> response, List<Line> parts, 
         return lines;
     }
 
-    private static List<Line> parts(CompensatorParts parts) {
+    private static List<Line> parts(CompensatorParts parts, Transconductance amplifier) {
         List<Line> lines = new ArrayList<>();
+        if (amplifier != null) {
+            lines.add(new Line("R2", q(parts.r2Ohm(), "ohm"), "at the amplifier's output, in series with C1 to ground"));
+            lines.add(new Line("C1", q(parts.c1F(), "F"), "at the amplifier's output, in series with R2 to ground"));
+            lines.add(new Line("C2", q(parts.c2F(), "F"), "from the amplifier's output to ground"));
+            return lines;
+        }
         lines.add(new Line("R1", q(parts.r1Ohm(), "ohm"), "from the output to the amplifier's input"));
         lines.add(new Line("R2", q(parts.r2Ohm(), "ohm"), "feedback, in series with C1"));
         lines.add(new Line("C1", q(parts.c1F(), "F"), "feedback, in series with R2"));
@@ -85,15 +92,19 @@ record CompensatorView(String statement, List<Line> response, List<Line> parts, 
         return lines;
     }
 
-    private static String note(CompensatorInUse used) {
+    private static String note(CompensatorInUse used, Transconductance amplifier) {
         if (used.parts() == null) {
-            return "No parts of an op-amp network are given: " + used.refusal() + ".";
+            return "No parts of " + (amplifier == null ? "an op-amp network" : "a transconductance amplifier's network") + " are given: " + used.refusal() + ".";
         }
         if (used.given() == ControlFigures.Given.PARTS) {
             return "The parts are those that the rail states.";
         }
+        if (amplifier != null) {
+            return "Parts at the output of the rail's transconductance amplifier of " + q(amplifier.gmS(), "S") + " that sees " + q(amplifier.outputShare(), "")
+                    + " of the output, not rounded to values that are sold. State those that are fitted on the rail, and the loop is worked out with them.";
+        }
         return "Parts of an op-amp network for an R1 of " + q(CompensatorInUse.USUAL_R1_OHM, "ohm") + ", not rounded to values that are sold. With another R1 all resistances"
-                + " go with it and all capacitances against it; a transconductance amplifier takes other parts. State those that are fitted on the rail,"
+                + " go with it and all capacitances against it; a transconductance amplifier takes other parts, which are given where the rail states one. State those that are fitted on the rail,"
                 + " and the loop is worked out with them.";
     }
 

@@ -189,6 +189,7 @@ class RailController {
         model.addAttribute("topologies", RailForm.topologies());
         model.addAttribute("controls", RailForm.controls());
         model.addAttribute("compensations", RailForm.compensations());
+        model.addAttribute("amplifiers", RailForm.amplifiers());
         return "project/rail-edit";
     }
 }

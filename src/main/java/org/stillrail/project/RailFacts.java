@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.stillrail.electrical.converter.Compensator;
 import org.stillrail.electrical.converter.CompensatorParts;
+import org.stillrail.electrical.converter.Transconductance;
 import org.stillrail.electrical.requirement.Citation;
 import org.stillrail.electrical.requirement.ControlFigures;
 import org.stillrail.electrical.requirement.ConverterFigures;
@@ -125,13 +126,21 @@ public final class RailFacts {
     private static String compensator(ControlFigures control) {
         Compensator made = control.compensator();
         if (made == null) {
-            return "placed for a crossover of " + q(control.crossoverHz(), "Hz") + " and a phase margin of " + q(control.phaseMarginDeg(), "deg");
+            return "placed for a crossover of " + q(control.crossoverHz(), "Hz") + " and a phase margin of " + q(control.phaseMarginDeg(), "deg")
+                    + amplifier(control.amplifier());
         }
         String response = "gain " + q(made.gain(), "rad/s") + ", zeros " + frequencies(made.zerosHz()) + ", poles " + frequencies(made.polesHz());
         CompensatorParts parts = control.parts();
-        return parts == null ? response : "R1 " + q(parts.r1Ohm(), "ohm") + ", R2 " + q(parts.r2Ohm(), "ohm") + ", C1 " + q(parts.c1F(), "F") + ", C2 "
+        if (parts == null) {
+            return response + amplifier(control.amplifier());
+        }
+        return (control.amplifier() == null ? "R1 " + q(parts.r1Ohm(), "ohm") + ", " : "") + "R2 " + q(parts.r2Ohm(), "ohm") + ", C1 " + q(parts.c1F(), "F") + ", C2 "
                 + q(parts.c2F(), "F") + (parts.r3Ohm() == null ? "" : ", R3 " + q(parts.r3Ohm(), "ohm") + ", C3 " + q(parts.c3F(), "F"))
-                + "; they make " + response;
+                + amplifier(control.amplifier()) + "; they make " + response;
+    }
+
+    private static String amplifier(Transconductance amplifier) {
+        return amplifier == null ? "" : ", transconductance amplifier of " + q(amplifier.gmS(), "S") + " that sees " + q(amplifier.outputShare(), "") + " of the output";
     }
 
     private static String frequencies(List<Double> hz) {

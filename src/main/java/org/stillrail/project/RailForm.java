@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.stillrail.electrical.converter.CompensatorParts;
+import org.stillrail.electrical.converter.Transconductance;
 import org.stillrail.electrical.requirement.Ambient;
 import org.stillrail.electrical.requirement.BleedResistor;
 import org.stillrail.electrical.requirement.Citation;
@@ -118,6 +119,8 @@ final class RailForm {
                 : new ControlFigures(ControlFigures.Kind.VOLTAGE_MODE, null, null, null, null, null, null, null, crossoverHz, null);
     }
 
+    private enum Amplifier { OP_AMP, TRANSCONDUCTANCE }
+
     private static ControlFigures readControl(Form form) {
         ControlFigures.Kind kind = form.read("control", "Control", true, ControlFigures.Kind::valueOf);
         boolean voltageMode = kind == ControlFigures.Kind.VOLTAGE_MODE;
@@ -137,14 +140,35 @@ final class RailForm {
         if (byGain && zeros.size() > poles.size() + 1) {
             form.errors().add("zeros", "At most one zero more than there are poles");
         }
-        CompensatorParts parts = given == ControlFigures.Given.PARTS ? readNetwork(form) : null;
+        Amplifier amplifier = form.read("amplifier", "Error amplifier", false, Amplifier::valueOf);
+        Transconductance transconductance = amplifier == Amplifier.TRANSCONDUCTANCE ? readTransconductance(form) : null;
+        CompensatorParts parts = given != ControlFigures.Given.PARTS ? null
+                : amplifier == Amplifier.TRANSCONDUCTANCE ? readOutputNetwork(form, transconductance) : readNetwork(form);
         Double crossoverHz = placed ? form.positive("crossover", "Wanted crossover", "Hz", true) : null;
         Double marginDeg = placed ? form.positive("phaseMargin", "Wanted phase margin", "deg", true) : null;
         if (marginDeg != null && marginDeg >= 90) {
             form.errors().add("phaseMargin", "Wanted phase margin must be under 90 degrees");
         }
         return kind == null ? null
-                : new ControlFigures(kind, rampV, senseOhm, slope, delayS, gain, zeros, poles, crossoverHz, marginDeg, parts);
+                : new ControlFigures(kind, rampV, senseOhm, slope, delayS, gain, zeros, poles, crossoverHz, marginDeg, parts, transconductance);
+    }
+
+    private static Transconductance readTransconductance(Form form) {
+        Double gmS = form.positive("transconductance", "Transconductance", "S", true);
+        Double share = form.positive("amplifierShare", "Share of the output at its input", "", true);
+        if (share != null && share > 1) {
+            form.errors().add("amplifierShare", "Share of the output at its input is at most 1, not " + Quantity.format(share, ""));
+            return null;
+        }
+        return gmS == null || share == null ? null : new Transconductance(gmS, share);
+    }
+
+    /** @param amplifier null where its own fields are wrong */
+    private static CompensatorParts readOutputNetwork(Form form, Transconductance amplifier) {
+        Double r2 = form.positive("networkR2", "R2, in series with C1", "ohm", true);
+        Double c1 = form.positive("networkC1", "C1, in series with R2", "F", true);
+        Double c2 = form.positive("networkC2", "C2, across both", "F", true);
+        return amplifier == null || r2 == null || c1 == null || c2 == null ? null : amplifier.network(r2, c1, c2);
     }
 
     private static CompensatorParts readNetwork(Form form) {
@@ -393,7 +417,7 @@ final class RailForm {
                     .with("poles", joined(control.polesHz()))
                     .with("crossover", Quantity.entry(control.crossoverHz(), "Hz"))
                     .with("phaseMargin", Quantity.entry(control.phaseMarginDeg(), "deg"));
-            fillNetwork(form, control.parts());
+            fillNetwork(form, control.parts(), control.amplifier());
         }
     }
 
@@ -402,8 +426,11 @@ final class RailForm {
     }
 
     /** @param parts null for none: a preset then clears what stood there */
-    private static void fillNetwork(Form form, CompensatorParts parts) {
-        form.with("networkR1", parts == null ? "" : Quantity.entry(parts.r1Ohm(), "ohm"))
+    private static void fillNetwork(Form form, CompensatorParts parts, Transconductance amplifier) {
+        form.with("amplifier", (amplifier == null ? Amplifier.OP_AMP : Amplifier.TRANSCONDUCTANCE).name())
+                .with("transconductance", amplifier == null ? "" : Quantity.entry(amplifier.gmS(), "S"))
+                .with("amplifierShare", amplifier == null ? "" : Quantity.entry(amplifier.outputShare()))
+                .with("networkR1", parts == null || amplifier != null ? "" : Quantity.entry(parts.r1Ohm(), "ohm"))
                 .with("networkR2", parts == null ? "" : Quantity.entry(parts.r2Ohm(), "ohm"))
                 .with("networkC1", parts == null ? "" : Quantity.entry(parts.c1F(), "F"))
                 .with("networkC2", parts == null ? "" : Quantity.entry(parts.c2F(), "F"))
@@ -433,6 +460,13 @@ final class RailForm {
         choices.put(ControlFigures.Given.PLACED.name(), "for a crossover and margin");
         choices.put(ControlFigures.Given.GAIN.name(), "by gain, zeros and poles");
         choices.put(ControlFigures.Given.PARTS.name(), "by the parts of its network");
+        return choices;
+    }
+
+    static Map<String, String> amplifiers() {
+        Map<String, String> choices = new LinkedHashMap<>();
+        choices.put(Amplifier.OP_AMP.name(), "op-amp");
+        choices.put(Amplifier.TRANSCONDUCTANCE.name(), "transconductance amplifier");
         return choices;
     }
 

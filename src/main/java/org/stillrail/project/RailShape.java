@@ -18,7 +18,8 @@ final class RailShape implements FormShape<RailDocument> {
             "space", Set.of("height", "area", "cost"),
             "inductance", Set.of("inductanceTolerance", "inductanceLeft"),
             "switching", Set.of("switchingTolerance"),
-            "topology", Set.of("drawnCurrent", "turnsRatio", "edge", "statedCrossover", "control", "ramp", "sense", "slope", "delay", "compensation", "gain", "zeros", "poles", "crossover", "phaseMargin", "networkR1",
+            "topology", Set.of("drawnCurrent", "turnsRatio", "edge", "statedCrossover", "control", "ramp", "sense", "slope", "delay", "compensation", "gain", "zeros", "poles", "crossover", "phaseMargin",
+                    "amplifier", "transconductance", "amplifierShare", "networkR1",
                     "networkR2", "networkC1", "networkC2", "networkR3", "networkC3"));
 
     @Override
@@ -44,6 +45,7 @@ final class RailShape implements FormShape<RailDocument> {
             case "topology" -> RailForm.topologies().getOrDefault(value, value);
             case "control" -> RailForm.controls().getOrDefault(value, value);
             case "compensation" -> RailForm.compensations().getOrDefault(value, value);
+            case "amplifier" -> RailForm.amplifiers().getOrDefault(value, value);
             default -> value;
         };
     }

@@ -1,10 +1,13 @@
 package org.stillrail.project;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.stillrail.document.CanonicalJson;
 import org.stillrail.electrical.converter.CompensatorParts;
+import org.stillrail.electrical.converter.Transconductance;
 import org.stillrail.electrical.requirement.ControlFigures;
 import org.stillrail.web.Form;
 
@@ -67,6 +70,44 @@ class RailFormTest {
         RailDocument stored = RailForm.read(network(form()).with("networkR3", "330").with("networkC3", "1n"));
         assertThat(RailForm.read(RailForm.fill(stored))).isEqualTo(stored);
         assertThat(RailFacts.of(stored.figures()).toString()).contains("R3 330", "they make gain", "zeros", "poles");
+    }
+
+    private static Form transconductance(Form form) {
+        return form.with("amplifier", "TRANSCONDUCTANCE").with("transconductance", "1m").with("amplifierShare", "0.18");
+    }
+
+    /** What is left in the fields of an op-amp does not count. */
+    @Test
+    void partsOfATransconductanceAmplifierAreStoredAndComeBack() {
+        RailDocument stored = RailForm.read(transconductance(network(form())).with("networkR3", "330"));
+        ControlFigures control = stored.figures().converter().control();
+        assertThat(control.amplifier()).isEqualTo(new Transconductance(1e-3, 0.18));
+        assertThat(control.parts()).isEqualTo(control.amplifier().network(4.7e3, 4.7e-9, 100e-12));
+        assertThat(control.compensator().gain()).isCloseTo(1e-3 * 0.18 / 4.8e-9, within(1e-3));
+        Form again = RailForm.fill(stored);
+        assertThat(again.get("networkR1")).isEmpty();
+        assertThat(RailForm.read(again)).isEqualTo(stored);
+        assertThat(CanonicalJson.read(CanonicalJson.write(stored), RailDocument.class)).isEqualTo(stored);
+        assertThat(RailFacts.of(stored.figures()).toString()).contains("transconductance amplifier of 1", "R2 4.7").doesNotContain("R1");
+    }
+
+    @Test
+    void aPlacedCompensatorMayNameItsAmplifierToo() {
+        RailDocument stored = RailForm.read(transconductance(form()));
+        ControlFigures control = stored.figures().converter().control();
+        assertThat(control.given()).isEqualTo(ControlFigures.Given.PLACED);
+        assertThat(control.amplifier().gmS()).isEqualTo(1e-3);
+        assertThat(RailForm.read(RailForm.fill(stored))).isEqualTo(stored);
+        assertThat(control(form()).amplifier()).isNull();
+    }
+
+    @Test
+    void wrongFiguresOfAnAmplifierAreNamed() {
+        Form wrong = transconductance(network(form())).with("transconductance", "").with("amplifierShare", "1.2").with("networkC2", "");
+        assertThat(RailForm.read(wrong)).isNull();
+        assertThat(wrong.errors().has("transconductance")).isTrue();
+        assertThat(wrong.errors().of("amplifierShare")).contains("at most 1");
+        assertThat(wrong.errors().has("networkC2")).isTrue();
     }
 
     @Test

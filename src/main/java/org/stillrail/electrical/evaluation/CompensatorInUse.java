@@ -6,8 +6,8 @@ import org.stillrail.electrical.requirement.ControlFigures;
 import org.stillrail.electrical.requirement.RailFigures;
 
 /**
- * The compensator that closes the loop, the same at every corner, and the op-amp network that makes it: the rail's own parts, or those
- * for an input resistor of {@link #USUAL_R1_OHM}.
+ * The compensator that closes the loop, the same at every corner, and the network that makes it: the rail's own parts, or those for its transconductance
+ * amplifier, or those of an op-amp with an input resistor of {@link #USUAL_R1_OHM}.
  *
  * @param given      how the rail says what it is
  * @param compensator null where it could not be placed
@@ -32,7 +32,8 @@ public record CompensatorInUse(ControlFigures.Given given, Compensator compensat
         if (control.parts() != null) {
             return new CompensatorInUse(control.given(), compensator, control.parts(), null);
         }
-        Tried<CompensatorParts> parts = Tried.of(() -> CompensatorParts.of(compensator, USUAL_R1_OHM));
+        Tried<CompensatorParts> parts = Tried.of(() -> control.amplifier() == null ? CompensatorParts.of(compensator, USUAL_R1_OHM)
+                : control.amplifier().network(compensator));
         return new CompensatorInUse(control.given(), compensator, parts.value(), parts.refusal());
     }
 }

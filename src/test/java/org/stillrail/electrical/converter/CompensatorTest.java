@@ -60,6 +60,37 @@ class CompensatorTest {
         assertEquals(0, back.compensator().at(50e3).minus(compensator.at(50e3)).magnitude() / compensator.magnitudeAt(50e3), 1e-12);
     }
 
+    /** gm k into R2 and C1 in series, C2 across both: 1 mS and 0.18, 22 kohm, 1 nF, 47 pF. */
+    @Test
+    void partsAtATransconductanceAmplifierMakeTheirTransferFunctionBothWays() {
+        Transconductance amplifier = new Transconductance(1e-3, 0.18);
+        Compensator compensator = amplifier.network(22e3, 1e-9, 47e-12).compensator();
+        for (double hz : new double[] {10, 3e3, 47e3, 2e6}) {
+            Complex s = new Complex(0, 2 * Math.PI * hz);
+            Complex series = s.times(1e-9).reciprocal().plus(new Complex(22e3, 0));
+            Complex expected = series.reciprocal().plus(s.times(47e-12)).reciprocal().times(1e-3 * 0.18);
+            Check.that(Topic.LOOP, "Compensator of a transconductance amplifier: error of its transfer function over its magnitude")
+                    .source(Source.independent("nodal equations of the network at the amplifier's output")).expected("the same complex gain at 4 frequencies")
+                    .absolute(1e-12).compare("", 0, compensator.at(hz).minus(expected).magnitude() / expected.magnitude());
+        }
+        assertEquals(1e-3 * 0.18 / 1.047e-9, compensator.gain(), 1e-9 * compensator.gain());
+        CompensatorParts back = amplifier.network(compensator);
+        assertEquals(22e3, back.r2Ohm(), 1e-9 * 22e3);
+        assertEquals(1e-9, back.c1F(), 1e-18);
+        assertEquals(47e-12, back.c2F(), 1e-19);
+    }
+
+    @Test
+    void aTransconductanceAmplifierMakesOneZeroAndOnePoleOnly() {
+        Transconductance amplifier = new Transconductance(1e-3, 0.18);
+        IllegalArgumentException refused = assertThrows(IllegalArgumentException.class,
+                () -> amplifier.network(new Compensator(1e4, List.of(1e3, 2e3), List.of(1e5, 2e5))));
+        assertTrue(refused.getMessage().contains("one zero and one pole"));
+        assertThrows(IllegalArgumentException.class, () -> amplifier.network(new Compensator(1e4, List.of(1e4), List.of(1e3))));
+        assertThrows(IllegalArgumentException.class, () -> new Transconductance(1e-3, 1.1));
+        assertThrows(IllegalArgumentException.class, () -> new Transconductance(0, 0.5));
+    }
+
     /** CP-01: phase = (1 / pi) integral of (ln M(w e^u) - ln M(w e^-u)) / sinh u du over u > 0, by the midpoint rule. */
     @Test
     void phaseFollowsFromMagnitudeAlone() {

@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.stillrail.electrical.converter.Compensator;
 import org.stillrail.electrical.converter.CompensatorParts;
+import org.stillrail.electrical.converter.Transconductance;
 import org.stillrail.electrical.requirement.ControlFigures;
 import org.stillrail.electrical.requirement.ControlFigures.Kind;
 import org.stillrail.electrical.requirement.ConverterFigures;
@@ -54,6 +55,22 @@ class CompensatorInUseTest {
         assertThat(used.given()).isEqualTo(ControlFigures.Given.PARTS);
         assertThat(used.parts()).isEqualTo(parts);
         assertThat(used.compensator()).isEqualTo(parts.compensator());
+    }
+
+    @Test
+    void partsForATransconductanceAmplifierMakeThePlacedOne() {
+        Transconductance amplifier = new Transconductance(1e-3, 0.6 / 3.3);
+        CompensatorInUse used = with(new ControlFigures(Kind.CURRENT_MODE, null, 0.02, 0.2e6, null, null, null, null, 40e3, 60.0, null, amplifier));
+        assertThat(used.given()).isEqualTo(ControlFigures.Given.PLACED);
+        assertThat(used.compensator()).isEqualTo(with(new ControlFigures(Kind.CURRENT_MODE, null, 0.02, 0.2e6, null, null, null, null, 40e3, 60.0)).compensator());
+        Compensator made = amplifier.network(used.parts().r2Ohm(), used.parts().c1F(), used.parts().c2F()).compensator();
+        for (double hz : new double[] {100, 40e3, 1e6}) {
+            assertThat(made.magnitudeAt(hz)).isCloseTo(used.compensator().magnitudeAt(hz), withinPercentage(1e-9));
+        }
+        CompensatorInUse twoZeros = with(new ControlFigures(Kind.VOLTAGE_MODE, 1.0, null, null, null, 1e4, List.of(5e3, 6e3), List.of(2e5, 3e5), null, null, null,
+                amplifier));
+        assertThat(twoZeros.parts()).isNull();
+        assertThat(twoZeros.refusal()).contains("one zero and one pole, not with 2 and 2");
     }
 
     @Test
