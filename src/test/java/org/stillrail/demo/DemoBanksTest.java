@@ -12,12 +12,13 @@ import org.junit.jupiter.api.Test;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.electrical.requirement.ConverterFigures;
+import org.stillrail.electrical.requirement.DrawnCurrent;
 import org.stillrail.electrical.requirement.InputRange;
 import org.stillrail.electrical.requirement.RailFigures;
-import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.ripple.BuckCurrent;
 import org.stillrail.electrical.ripple.FlybackCurrent;
 import org.stillrail.electrical.ripple.PeriodicCurrent;
+import org.stillrail.electrical.ripple.PiecewiseLinearCurrent;
 import org.stillrail.electrical.ripple.Ripple;
 import org.stillrail.library.PartDocument;
 import tools.jackson.databind.JsonNode;
@@ -39,7 +40,7 @@ class DemoBanksTest {
                     .map(inputV -> ripple(rail, inputV, revision) / limit).max().orElseThrow());
         });
 
-        assertThat(share).hasSize(16);
+        assertThat(share).hasSize(17);
         share.forEach((bank, part) -> {
             if (TOO_MUCH_RIPPLE.contains(bank)) {
                 assertThat(part).as(bank).isGreaterThan(1.5);
@@ -92,10 +93,15 @@ class DemoBanksTest {
     private static double ripple(RailFigures rail, double inputV, JsonNode revision) {
         ConverterFigures converter = rail.converter();
         Bank bank = MODELS.bank(revision);
-        PeriodicCurrent current = converter.topology() == Topology.FLYBACK
-                ? new FlybackCurrent(inputV, rail.nominalVoltageV(), converter.inductanceH(), converter.turnsRatio(), converter.switchingHz(),
-                        converter.phases(), rail.nominalCurrentA(), converter.edgeS())
-                : new BuckCurrent(inputV, rail.nominalVoltageV(), converter.inductanceH(), converter.switchingHz(), converter.phases());
+        PeriodicCurrent current = switch (converter.topology()) {
+            case FLYBACK -> new FlybackCurrent(inputV, rail.nominalVoltageV(), converter.inductanceH(), converter.turnsRatio(), converter.switchingHz(),
+                    converter.phases(), rail.nominalCurrentA(), converter.edgeS());
+            case DRAWN -> PiecewiseLinearCurrent.of(1 / converter.switchingHz(),
+                    converter.drawnCurrent().points().stream().mapToDouble(DrawnCurrent.Point::timeS).toArray(),
+                    converter.drawnCurrent().points().stream().mapToDouble(DrawnCurrent.Point::currentA).toArray());
+            case BUCK, BOOST, INVERTING_BUCK_BOOST -> new BuckCurrent(inputV, rail.nominalVoltageV(), converter.inductanceH(), converter.switchingHz(),
+                    converter.phases());
+        };
         return Ripple.quickPeakToPeakV(bank, current);
     }
 
