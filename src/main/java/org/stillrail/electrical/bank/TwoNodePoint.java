@@ -34,20 +34,20 @@ public record TwoNodePoint(Complex atConverter, Complex atLoad, Complex transfer
     }
 
     /**
-     * Impedance that the load sees with the loop closed: the open one over 1 + T where the load is sensed. Where the converter is
-     * sensed its node is held and the path is left outside: {@code Zll - Zcl^2 / (Zout + Zcc) (1 + T / (1 + T) Zout / Zcc)}.
+     * Impedance that the load sees with the loop closed, of which the sense point's own Zs is Zll or Zcl and its Zcs, for one ampere into the
+     * converter's node, Zcl or Zcc: {@code Zll - Zcl^2 / ((Zout + Zcc) (1 + T)) - Zcl Zs T / ((Zcs + R) (1 + T))}. Derived from the nodal
+     * equations with the error {@code -vs - R iL}. Where the load is sensed without a load line it is the open one over 1 + T.
      *
-     * @param loopGain T, the summing minus left out
-     * @param source   Zout = R + sL of the inductor; null for a converter that is a current source
+     * @param loopGain    T, the summing minus left out
+     * @param source      Zout = R + sL of the inductor; null for a converter that is a current source
+     * @param loadLineOhm R: the set-point falls by this times the inductor's current
      */
-    public Complex closedAtLoad(Node sense, Complex loopGain, Complex source) {
+    public Complex closedAtLoad(Node sense, Complex loopGain, Complex source, double loadLineOhm) {
         Complex onePlusT = Complex.ONE.plus(loopGain);
-        if (sense == Node.LOAD) {
-            return openAtLoad(source).over(onePlusT);
-        }
-        Complex held = loopGain.over(onePlusT);
-        Complex squared = transfer.times(transfer);
-        return source == null ? atLoad.minus(squared.over(atConverter).times(held))
-                : atLoad.minus(squared.over(source.plus(atConverter)).times(Complex.ONE.plus(held.times(source).over(atConverter))));
+        Complex fromLoad = sense == Node.LOAD ? atLoad : transfer;
+        Complex fromConverter = sense == Node.LOAD ? transfer : atConverter;
+        Complex held = transfer.times(fromLoad).times(loopGain).over(fromConverter.plus(new Complex(loadLineOhm, 0)).times(onePlusT));
+        Complex left = atLoad.minus(held);
+        return source == null ? left : left.minus(transfer.times(transfer).over(source.plus(atConverter).times(onePlusT)));
     }
 }

@@ -23,7 +23,8 @@ import org.stillrail.electrical.curve.FrequencyGrid;
  * {@code Zclosed = (Zopen + R T / (1 + R / Zbank)) / (1 + T)}, which is R where T is large. Derived.
  *
  * In a bank at two nodes Zbank is what the converter sees, {@link RemoteSense} comes into T where the load is sensed, and Zopen and
- * Zclosed are what the load sees ({@link TwoNodePoint}).
+ * Zclosed are what the load sees ({@link TwoNodePoint}). With a load line the sensed voltage and what the inductor's current takes off add up
+ * ({@link SensedDroop}).
  *
  * The averaged model: it says nothing near and above half the switching frequency.
  */
@@ -143,7 +144,8 @@ public final class Loop {
         double returnDifference = point.returnDifference();
         if (bank.distance() != null) {
             TwoNodePoint nodes = bank.nodesAt(point.hz());
-            return new Seen(nodes.openAtLoad(inductor).magnitude(), nodes.closedAtLoad(bank.distance().sense(), loopGain, inductor).magnitude(),
+            return new Seen(nodes.openAtLoad(inductor).magnitude(), nodes.closedAtLoad(bank.distance().sense(), loopGain, inductor,
+                    converter.loadLineOhm()).magnitude(),
                     1 / returnDifference);
         }
         Complex z = Complex.ONE.over(new Complex(point.plant().bankConductance(), point.plant().bankSusceptance()));

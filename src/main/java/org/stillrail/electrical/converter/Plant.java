@@ -17,7 +17,8 @@ import org.stillrail.electrical.capacitor.ImpedancePoint;
  * Times {@code 1 + loadLine / Zbank} where the set-point falls with the inductor's current, whose share through the bank that is: passive
  * and real at least 1, so its angle too stays within -90 .. 90 deg.
  *
- * Zbank is what the converter sees. Where a bank at two nodes is sensed at the load, the divider of {@link RemoteSense} follows.
+ * Zbank is what the converter sees. Where a bank at two nodes is sensed at the load, the divider of {@link RemoteSense} follows; with a load
+ * line {@link SensedDroop} does.
  */
 final class Plant {
 
@@ -44,6 +45,12 @@ final class Plant {
                     filterImaginary, dividerImaginary);
         }
 
+        /** A shorted bank has no voltage but its current, which {@link Plant#shorted} has counted. */
+        private Point shifted(SensedDroop.Point droop) {
+            double share = Double.isInfinite(bankConductance) ? 1 : droop.magnitude();
+            return new Point(hz, magnitude * share, phaseDeg + droop.phaseDeg(), bankConductance, bankSusceptance, filterImaginary, droop.imaginary());
+        }
+
         private Point sensed(RemoteSense.Point remote) {
             return new Point(hz, magnitude * remote.magnitude(), phaseDeg + remote.phaseDeg(), bankConductance, bankSusceptance, filterImaginary,
                     remote.imaginary());
@@ -55,6 +62,7 @@ final class Plant {
 
     private final Bank bank;
     private final RemoteSense remote;
+    private final SensedDroop droop;
     private final double inductanceH;
     private final double resistanceOhm;
     private final double gain;
@@ -64,16 +72,8 @@ final class Plant {
     private final double samplingOmega;
     private final double loadLineOhm;
 
-    /** @throws IllegalArgumentException for a load line with two nodes */
     Plant(Bank bank, PowerStage stage, Control control, double loadLineOhm) {
-        this(together(bank, loadLineOhm).seenByConverter(), RemoteSense.of(bank), stage, control, loadLineOhm);
-    }
-
-    private static Bank together(Bank bank, double loadLineOhm) {
-        if (loadLineOhm > 0 && bank.distance() != null) {
-            throw new IllegalArgumentException("A load line is modelled at one node only, not with a path between converter and load");
-        }
-        return bank;
+        this(bank.seenByConverter(), RemoteSense.of(bank), stage, control, loadLineOhm);
     }
 
     /** Of banks that are told by their admittance, see {@link #on}. */
@@ -101,11 +101,15 @@ final class Plant {
             this.inverseSamplingQ = current.inverseSamplingQ(stage);
             this.samplingOmega = current.samplingOmega(stage);
         }
+        this.droop = remote == null || loadLineOhm == 0 ? null : SensedDroop.of(this, remote, loadLineOhm);
     }
 
     Point at(double hz) {
-        Point point = atConverter(hz).drooping(loadLineOhm);
-        return remote == null ? point : point.sensed(remote.at(hz));
+        Point point = atConverter(hz);
+        if (remote == null) {
+            return point.drooping(loadLineOhm);
+        }
+        return droop == null ? point.sensed(remote.at(hz)) : point.shifted(droop.at(hz, point.bankConductance(), point.bankSusceptance()));
     }
 
     /** With a bank of this admittance at one node. */
@@ -113,7 +117,8 @@ final class Plant {
         return with(hz, conductance, susceptance).drooping(loadLineOhm);
     }
 
-    private Point atConverter(double hz) {
+    /** With the converter's node sensed and no load line. */
+    Point atConverter(double hz) {
         double omega = 2 * Math.PI * hz;
         double g = 0;
         double b = 0;

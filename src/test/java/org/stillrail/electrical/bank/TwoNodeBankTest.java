@@ -220,21 +220,27 @@ class TwoNodeBankTest {
         TwoNodePoint nodes = BOTH.nodesAt(hz);
         Complex inductor = new Complex(0.004, omega * 1e-6);
         for (Node sense : Node.values()) {
-            // Voltage mode: Vc = G (0 - Vs) - Zout IL. Current mode: IL = -G Vs.
-            for (Complex source : new Complex[] {inductor, null}) {
+            int seen = 0;
+            // Voltage mode: Vc = -G (Vs + R IL) - Zout IL. Current mode: IL = -G (Vs + R IL).
+            for (Complex source : new Complex[] {inductor, null, inductor, null}) {
+                double loadLineOhm = seen++ < 2 ? 0 : 3e-3;
+                Complex drooping = gain.times(loadLineOhm);
                 Complex none = Complex.ZERO;
                 Complex atConverter = sense == Node.CONVERTER ? gain : none;
                 Complex atLoad = sense == Node.LOAD ? gain : none;
                 Complex[][] rows = {
                     {near.plus(link), link.times(-1), new Complex(-1, 0)},
                     {link.times(-1), far.plus(link), none},
-                    source == null ? new Complex[] {atConverter, atLoad, Complex.ONE} : new Complex[] {Complex.ONE.plus(atConverter), atLoad, source}};
+                    source == null ? new Complex[] {atConverter, atLoad, Complex.ONE.plus(drooping)}
+                            : new Complex[] {Complex.ONE.plus(atConverter), atLoad, source.plus(drooping)}};
                 Complex loadV = solve(rows, new Complex[] {none, new Complex(-1, 0), none})[1];
                 Complex sensed = sense == Node.LOAD ? nodes.transfer() : nodes.atConverter();
-                Complex loopGain = source == null ? gain.times(sensed) : gain.times(sensed).over(source.plus(nodes.atConverter()));
+                Complex fedBack = gain.times(sensed.plus(new Complex(loadLineOhm, 0)));
+                Complex loopGain = source == null ? fedBack : fedBack.over(source.plus(nodes.atConverter()));
                 check("Closed-loop impedance at the load, " + (source == null ? "current mode" : "voltage mode") + ", sensed at the "
-                        + sense.name().toLowerCase(Locale.ROOT), NODAL, nodes.closedAtLoad(sense, loopGain, source), loadV.times(-1), 1e-9);
-                same(nodes.closedAtLoad(sense, none, source), nodes.openAtLoad(source), 1e-12);
+                        + sense.name().toLowerCase(Locale.ROOT) + (loadLineOhm > 0 ? ", with a load line" : ""), NODAL,
+                        nodes.closedAtLoad(sense, loopGain, source, loadLineOhm), loadV.times(-1), 1e-9);
+                same(nodes.closedAtLoad(sense, none, source, loadLineOhm), nodes.openAtLoad(source), 1e-12);
             }
         }
     }

@@ -57,6 +57,30 @@ class CircuitTest {
                 .compare("", largest < 0 ? 1 : 0, Loop.of(bank, converter, GRID).stable() ? 1 : 0);
     }
 
+    /** The angle that a load line adds where the load is sensed is no passive one, so the encirclements are tried on many. */
+    @Property(tries = 1000)
+    void aLoadLineWithTwoNodesIsTheSameOnBothRoads(@ForAll long seed) {
+        RandomCases cases = new RandomCases(seed);
+        Bank bank = cases.bankAtTwoNodes();
+        PowerStage stage = cases.stage();
+        Converter converter = new Converter(stage, cases.coin() ? cases.voltageMode(false) : cases.currentMode(stage), cases.compensator())
+                .withLoadLineOhm(cases.between(1e-4, 2e-2));
+        LoopResult loop = Loop.of(bank, converter, GRID);
+        Circuit circuit = BankEquations.of(StepRequest.of(bank, converter, new Load(1, 2, 1e6), 1e-3), new SeriesEquivalent()).circuit(converter, 1);
+        for (int i = 0; i < GRID.size(); i++) {
+            Check.that(Topic.STEP, "Closed-loop impedance of the state equations against that of the curves, 1000 random banks at two nodes with a load line")
+                    .source(Source.independent("state equations solved as a real linear system at each frequency (EJML)"))
+                    .expected("the same |Z| at 41 frequencies each").relative(1e-5)
+                    .compare("ohm", closedImpedanceOhm(circuit, GRID.omega(i)), loop.closedImpedanceOhm()[i]);
+        }
+        double largest = largestRealPart(circuit);
+        if (Math.abs(largest) >= 1e-9 * fastest(circuit)) {
+            Check.that(Topic.LOOP, "Stability by encirclements, 1000 random banks at two nodes with a load line")
+                    .source(Source.independent("eigenvalues of the closed loop's state matrix (EJML)")).expected("stable where all real parts are negative")
+                    .compare("", largest < 0 ? 1 : 0, loop.stable() ? 1 : 0);
+        }
+    }
+
     private static Circuit circuit(Bank bank, Converter converter) {
         List<AdmittanceStateSpace> branches = bank.branches().stream().map(branch -> new SeriesEquivalent().realise(branch, 1e4).space()).toList();
         return new Circuit(branches, converter, 1);

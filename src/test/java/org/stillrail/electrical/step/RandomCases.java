@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Random;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Branch;
+import org.stillrail.electrical.bank.Distance;
+import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.converter.Compensator;
@@ -37,6 +39,18 @@ final class RandomCases {
                     random.nextInt(4) == 0 ? new SeriesPath(between(1e-4, 1e-3), 0) : SeriesPath.NONE));
         }
         return new Bank(branches);
+    }
+
+    /** Bulk and ceramics in some order on both sides of a path, sensed at either. */
+    Bank bankAtTwoNodes() {
+        List<Branch> branches = new ArrayList<>();
+        int count = 2 + random.nextInt(3);
+        for (int k = 0; k < count; k++) {
+            branches.add(new Branch("branch " + k, 1 + random.nextInt(8), new SeriesRlc(between(1e-6, 1e-3), between(1e-3, 5e-2), between(2e-10, 2e-8)),
+                    SeriesPath.NONE, SeriesPath.NONE, k == 0 ? Node.CONVERTER : k == 1 ? Node.LOAD : random.nextBoolean() ? Node.LOAD : Node.CONVERTER));
+        }
+        return new Bank(branches, new Distance(new SeriesPath(between(1e-4, 1e-2), between(1e-10, 1e-6)), random.nextInt(3) == 0 ? Node.CONVERTER : Node.LOAD,
+                random.nextBoolean() ? new SeriesRlc(between(1e-8, 1e-5), 1e-3, 1e-11) : null));
     }
 
     PowerStage stage() {
