@@ -81,18 +81,26 @@ class ProjectArrivals {
     private List<Map<String, Object>> fresh(
             ProjectTable table, List<Map<String, Object>> all, List<Map<String, Object>> rows, List<String> conflicts, List<String> notes) {
         List<Map<String, Object>> fresh = new ArrayList<>();
+        int left = 0;
         for (int i = 0; i < all.size(); i++) {
             Map<String, Object> values = all.get(i);
             checkHash(table, values, conflicts);
             Map<String, Object> here = reader.find(table, values);
             if (here == null) {
                 checkChain(table, values, conflicts);
-                if (!isAcceptedHere(table, values)) {
+                if (isJudgedHere(table, values)) {
+                    left++;
+                } else {
                     fresh.add(tagged(table, values, notes));
                 }
             } else if (!same(table, here, rows.get(i))) {
                 conflicts.add(what(table, rows.get(i)) + " is here already and says something else.");
             }
+        }
+        if (left > 0) {
+            notes.add((table == ProjectTable.PART_EXEMPTION ? "Why a part that is here already may lack something for vetting"
+                    : "Which findings of a sweep that is here already do not matter")
+                    + " is for this team to say: " + (left == 1 ? "one reason of the file stays" : left + " reasons of the file stay") + " out.");
         }
         return fresh;
     }
@@ -116,10 +124,17 @@ class ProjectArrivals {
         }
     }
 
-    /** A finding of a sweep has one word that it does not matter, and this team's stays. */
-    private boolean isAcceptedHere(ProjectTable table, Map<String, Object> values) {
-        return table == ProjectTable.FINDING_ACCEPTANCE && jdbc.sql("select count(*) from finding_acceptance where sweep_id = :sweep and kind = :kind")
-                .param("sweep", values.get("sweep_id")).param("kind", values.get("kind")).query(Integer.class).single() > 0;
+    /** Whether it judges a part or sweep that is here already: what such a part is excused from, or which finding does not matter, is for this team to say. */
+    private boolean isJudgedHere(ProjectTable table, Map<String, Object> values) {
+        return switch (table) {
+            case PART_EXEMPTION -> isHere("part", values.get("part_id"));
+            case FINDING_ACCEPTANCE -> isHere("sweep", values.get("sweep_id"));
+            default -> false;
+        };
+    }
+
+    private boolean isHere(String table, Object id) {
+        return jdbc.sql("select count(*) from " + table + " where id = :id").param("id", id).query(Integer.class).single() > 0;
     }
 
     /** The row with another name where its own is taken here by something else. */
@@ -146,7 +161,7 @@ class ProjectArrivals {
     }
 
     private void noteStranger(UUID id, ProjectFile.Person person, List<String> notes) {
-        if (jdbc.sql("select count(*) from person where id = :id").param("id", id).query(Integer.class).single() == 0) {
+        if (!isHere("person", id)) {
             notes.add(person.displayName() + " (" + person.userName() + ") has no account here and becomes the name '" + Elsewhere.here(id, person).displayName()
                     + "', which cannot sign in.");
         }

@@ -11,6 +11,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
@@ -32,6 +33,8 @@ import org.stillrail.bank.BranchDocument;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.library.Library;
 import org.stillrail.library.Part;
+import org.stillrail.library.SweepDocument;
+import org.stillrail.library.SweepProvenance;
 import org.stillrail.library.Vetting;
 import org.stillrail.project.NameTakenException;
 import org.stillrail.project.Project;
@@ -43,6 +46,7 @@ import org.stillrail.review.ReviewRecords;
 import org.stillrail.support.AppTest;
 import org.stillrail.support.TeamBench;
 import org.stillrail.support.TestPeople;
+import org.stillrail.team.VettingItem;
 
 /** Out of one installation (H2) and into another (PostgreSQL). */
 @AppTest
@@ -176,6 +180,38 @@ class ProjectFileTest {
             bench.revisePart(0.009);
             assertThat(other.look(export(another().id())).conflicts()).singleElement().asString()
                     .contains("The history of part '" + partNumber + "' forks at revision 4", "the one here is by Admin");
+        }
+    }
+
+    @Test
+    void whatIsHereIsJudgedByThisTeamAlone() throws Exception {
+        approved();
+        UUID partId = bench.part().id();
+        CurrentPerson librarian = people.with(Role.LIBRARIAN);
+        UUID sweepId = TeamBench.as(librarian, () -> library.importSweep(partId, "a.s1p", "a".getBytes(StandardCharsets.UTF_8), new SweepDocument(
+                new SweepProvenance(null, "Somebody", LocalDate.of(2031, 1, 1), null, "impedance", null, null, null, 0, 25, null, null), "Touchstone 1", null, 50.0,
+                List.of(), new double[] {1e3, 1e4}, new double[] {0.01, 0.01}, new double[] {-160, -16}, null), librarian).id());
+        try (OtherInstallation other = OtherInstallation.start()) {
+            other.take(export(), "First");
+            TeamBench.as(librarian, () -> {
+                library.exempt(partId, VettingItem.SWEEP, "because we say so", librarian);
+                return null;
+            });
+            jdbc.sql("""
+                            insert into finding_acceptance (id, sweep_id, kind, finding, reason, person_id, person, accepted_at)
+                            values (:id, :sweep, 'FEW_POINTS', 'a', 'b', :person, 'c', current_timestamp)""")
+                    .param("id", UUID.randomUUID()).param("sweep", sweepId).param("person", librarian.id()).update();
+            Project next = another();
+            String file = export(next.id());
+            assertThat(file).contains("because we say so", "FEW_POINTS");
+            assertThat(other.look(file).notes()).filteredOn(note -> note.contains("is for this team to say: one reason of the file stays out")).hasSize(2);
+            other.take(file, "Second");
+            assertThat(other.bean(JdbcClient.class).sql("select (select count(*) from part_exemption) + (select count(*) from finding_acceptance)")
+                    .query(Integer.class).single()).as("judgements that came in").isZero();
+        }
+        try (OtherInstallation fresh = OtherInstallation.start()) {
+            fresh.take(export(), "What is new there comes with what was said of it");
+            assertThat(fresh.bean(JdbcClient.class).sql("select reason from part_exemption").query(String.class).list()).containsExactly("because we say so");
         }
     }
 
