@@ -107,7 +107,7 @@ record Comparison(List<Column> columns, List<Row> verdicts, List<Row> figures, S
         add(rows, "Overshoot", figures, "V", EvaluationFigures::overshootV);
         List<List<BranchInput>> banks = entries.stream().map(entry -> entry.evaluation().input().branches()).toList();
         add(rows, "Number of parts", banks, "", bank -> (double) bank.stream().mapToInt(BranchInput::count).sum());
-        add(rows, "Cost of the parts", banks, "", bank -> total(bank, branch -> branch.cost() == null ? null : branch.cost().doubleValue()));
+        add(rows, "Cost of the parts", banks, entries.get(0).evaluation().input().settings().currencyUnit(), bank -> total(bank, branch -> branch.cost() == null ? null : branch.cost().doubleValue()));
         add(rows, "Area of the parts", banks, "mm2", bank -> scaled(total(bank, BranchInput::areaM2)));
         add(rows, "Largest height", banks, "m", Comparison::height);
         return rows;

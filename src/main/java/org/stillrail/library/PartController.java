@@ -17,6 +17,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.May;
+import org.stillrail.team.Settings;
 import org.stillrail.team.VettingItem;
 import org.stillrail.web.Form;
 import org.stillrail.web.StaleVersionException;
@@ -30,13 +31,15 @@ class PartController {
     private final PartCharts charts;
     private final VettingChecklists checklists;
     private final List<PartUses> uses;
+    private final Settings settings;
 
-    PartController(Library library, PartModels models, PartCharts charts, VettingChecklists checklists, List<PartUses> uses) {
+    PartController(Library library, PartModels models, PartCharts charts, VettingChecklists checklists, List<PartUses> uses, Settings settings) {
         this.library = library;
         this.models = models;
         this.charts = charts;
         this.checklists = checklists;
         this.uses = uses;
+        this.settings = settings;
     }
 
     @GetMapping("/library/parts/{partId}")
@@ -170,6 +173,7 @@ class PartController {
         model.addAttribute("standsAt", PartChanges.family(partModel));
         model.addAttribute("changeCharts", PartChangeCharts.of(part.document(), partModel));
         model.addAttribute("document", part.document());
+        model.addAttribute("currency", settings.current().evaluation().currencyUnit());
         model.addAttribute("history", library.history(part.id()));
         model.addAttribute("sweeps", sweeps);
         model.addAttribute("model", partModel);

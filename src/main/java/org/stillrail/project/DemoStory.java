@@ -14,7 +14,7 @@ import org.stillrail.electrical.mounting.MountingGeometry;
 import org.stillrail.electrical.requirement.RailFigures;
 
 /** The demo's projects as its file tells them; the rooms above take their own chapters from it. */
-public record DemoStory(String about, String currency, List<DemoProject> projects) {
+public record DemoStory(String about, List<DemoProject> projects) {
 
     private static final int HOUR_OF_WORK = 9;
 

@@ -21,6 +21,7 @@ import org.stillrail.account.May;
 import org.stillrail.account.Role;
 import org.stillrail.document.Revision;
 import org.stillrail.electrical.requirement.ConverterFigures;
+import org.stillrail.team.Settings;
 import org.stillrail.web.Form;
 import org.stillrail.web.Overtaken;
 import org.stillrail.web.StaleVersionException;
@@ -34,12 +35,14 @@ class RailController {
     private final Projects projects;
     private final ConverterPresets presets;
     private final List<RailBanks> banks;
+    private final Settings settings;
     private final Clock clock;
 
-    RailController(Projects projects, ConverterPresets presets, List<RailBanks> banks, Clock clock) {
+    RailController(Projects projects, ConverterPresets presets, List<RailBanks> banks, Settings settings, Clock clock) {
         this.projects = projects;
         this.presets = presets;
         this.banks = banks;
+        this.settings = settings;
         this.clock = clock;
     }
 
@@ -169,7 +172,7 @@ class RailController {
     private String page(Rail rail, CurrentPerson person, Model model) {
         model.addAttribute("project", projects.require(rail.projectId()));
         model.addAttribute("rail", rail);
-        model.addAttribute("facts", RailFacts.of(rail.figures()));
+        model.addAttribute("facts", RailFacts.of(rail.figures(), settings.current().evaluation().currencyUnit()));
         model.addAttribute("history", projects.historyOf(rail.id()));
         model.addAttribute("banks", banks.stream()
                 .flatMap(source -> source.of(List.of(rail.id())).getOrDefault(rail.id(), List.of()).stream()).toList());

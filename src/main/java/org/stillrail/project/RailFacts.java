@@ -25,7 +25,8 @@ public final class RailFacts {
     private RailFacts() {
     }
 
-    public static List<Fact> of(RailFigures rail) {
+    /** @param currency unit of a cost, empty where none is said */
+    public static List<Fact> of(RailFigures rail, String currency) {
         RailFacts facts = new RailFacts();
         facts.add("Output", q(rail.nominalVoltageV(), "V") + " at " + q(rail.nominalCurrentA(), "A"), null);
         facts.add("Input", q(rail.input().minimumV(), "V") + " to " + q(rail.input().maximumV(), "V") + ", nominally "
@@ -81,7 +82,7 @@ public final class RailFacts {
                 limits.add("at most " + q(rail.space().areaM2() * 1e6, "mm2").replace("mm2", "mm²"));
             }
             if (rail.space().cost() != null) {
-                limits.add("cost at most " + rail.space().cost().toPlainString());
+                limits.add(("cost at most " + rail.space().cost().toPlainString() + " " + currency).strip());
             }
             facts.add("Space and cost", String.join(", ", limits), rail.space().citation());
         }

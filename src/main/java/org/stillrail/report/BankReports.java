@@ -64,7 +64,7 @@ class BankReports {
         Evaluation evaluation = Evaluation.evaluate(inputs.ofRecord(bank).input());
         List<PartLine> parts = parts(bank);
         return new BankReport(bank, rail == null ? null : projects.require(rail.projectId()), rail,
-                RailFacts.of(evaluation.input().rail()), parts, evaluation, BankReport.verdicts(evaluation), BankReport.charts(evaluation),
+                RailFacts.of(evaluation.input().rail(), evaluation.input().settings().currencyUnit()), parts, evaluation, BankReport.verdicts(evaluation), BankReport.charts(evaluation),
                 EvidenceLine.of(parts, library), review, cautions(bank, rail, parts, evaluation, review),
                 OffsetDateTime.now(clock).withOffsetSameInstant(ZoneOffset.UTC), person.displayName());
     }
@@ -84,6 +84,11 @@ class BankReports {
         cautions.addAll(ReportCautions.ofReview(review, LocalDate.now(clock)));
         cautions.addAll(evaluation.warnings());
         return cautions;
+    }
+
+    /** Unit of the costs, empty where none is said: for a submitted revision what was said then. */
+    String currency(Bank bank) {
+        return inputs.ofRecord(bank).input().settings().currencyUnit();
     }
 
     private Part revision(UUID partRevisionId) {

@@ -54,7 +54,7 @@ class ReportController {
     @GetMapping("/bom.csv")
     ResponseEntity<byte[]> billOfMaterials(@PathVariable UUID bankId, @PathVariable int number) {
         Bank bank = banks.require(bankId, number);
-        return file(bank, "bom.csv", Download.CSV, BillOfMaterials.csv(reports.parts(bank)).getBytes(StandardCharsets.UTF_8));
+        return file(bank, "bom.csv", Download.CSV, BillOfMaterials.csv(reports.parts(bank), reports.currency(bank)).getBytes(StandardCharsets.UTF_8));
     }
 
     @GetMapping("/curves.csv")

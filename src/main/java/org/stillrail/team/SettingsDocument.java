@@ -26,4 +26,8 @@ public record SettingsDocument(TeamSettings evaluation, List<VettingItem> vettin
         vettingItems = List.copyOf(distinct);
         pointsPerDecade = pointsPerDecade == null ? (Integer) USUAL_POINTS_PER_DECADE : pointsPerDecade;
     }
+
+    SettingsDocument withCurrency(String code) {
+        return new SettingsDocument(evaluation.withCurrency(code), vettingItems, pointsPerDecade);
+    }
 }

@@ -3,6 +3,7 @@ package org.stillrail.team;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.electrical.requirement.DeratingRule;
 import org.stillrail.electrical.requirement.DeratingRules;
@@ -35,8 +36,17 @@ final class SettingsForm {
         }
         StressRules stress = StressRulesForm.read(form);
         List<VettingItem> items = Arrays.stream(VettingItem.values()).filter(item -> form.text("vetting." + item.name(), "A part needs " + item.label(), false) != null).toList();
+        String currency = form.read("currency", "Currency", false, SettingsForm::currency);
         Integer points = form.whole("pointsPerDecade", "Points a decade", FEWEST_POINTS, MOST_POINTS, true);
-        return form.errors().none() ? new SettingsDocument(new TeamSettings(peak, new DeratingRules(rules), stress), items, points) : null;
+        return form.errors().none() ? new SettingsDocument(new TeamSettings(peak, new DeratingRules(rules), stress, currency), items, points) : null;
+    }
+
+    private static String currency(String text) {
+        String code = text.toUpperCase(Locale.ROOT);
+        if (!code.matches("[A-Z]{3}")) {
+            throw new IllegalArgumentException("Currency is a code of three letters such as EUR, not '" + text + "'");
+        }
+        return code;
     }
 
     private static void rule(Form form, Technology technology, List<DeratingRule> rules) {
@@ -74,6 +84,7 @@ final class SettingsForm {
 
     static Form fill(SettingsDocument settings) {
         Form form = Form.empty().with("largestSensitivityPeak", Quantity.entry(settings.evaluation().largestSensitivityPeak(), ""));
+        form.with("currency", settings.evaluation().currencyUnit());
         form.with("pointsPerDecade", settings.pointsPerDecade().toString());
         settings.vettingItems().forEach(item -> form.with("vetting." + item.name(), "on"));
         for (DeratingRule rule : settings.evaluation().deratingRules().rules()) {

@@ -31,6 +31,9 @@ public final class Quantity {
     /** Units that take no prefix: nobody reads millidegrees. */
     private static final Set<String> PLAIN_UNITS = Set.of("", "degC", "%", "h", "deg", "dB", "K", "K/W", "mm2", "mm\u00b2");
 
+    /** A code of ISO 4217. */
+    private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
+
     private static final String[] DISPLAY = {"f", "p", "n", "\u00b5", "m", "", "k", "M", "G"};
     private static final int DISPLAY_UNITY = 5;
     /** Powers of ten of a number's first digit between which it is written without exponent. */
@@ -57,7 +60,7 @@ public final class Quantity {
         if (plain.matches()) {
             String prefix = plain.group(2);
             String suffix = plain.group(3);
-            if (isUnit(prefix + suffix, unit) && (!suffix.isEmpty() || PLAIN_UNITS.contains(unit))) {
+            if (isUnit(prefix + suffix, unit) && (!suffix.isEmpty() || isPlain(unit))) {
                 // 'm' alone could be milli or the unit metre: a whole unit wins only where letters are left over. 'K' is no kilokelvin.
                 prefix = "";
             } else {
@@ -70,6 +73,10 @@ public final class Quantity {
             return value;
         }
         throw new IllegalArgumentException("'" + text + "' is not a number: write 22u, 4m7, 100n or 0.2" + (unit.isEmpty() ? "" : ", in " + unit));
+    }
+
+    private static boolean isPlain(String unit) {
+        return PLAIN_UNITS.contains(unit) || CURRENCY.matcher(unit).matches();
     }
 
     private static void requireUnit(String text, String suffix, String unit) {
@@ -119,7 +126,7 @@ public final class Quantity {
             return symbol.isEmpty() ? "0" : "0\u00a0" + symbol;
         }
         BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits));
-        if (PLAIN_UNITS.contains(unit)) {
+        if (isPlain(unit)) {
             return written(rounded) + (symbol.isEmpty() ? "" : "\u00a0" + symbol);
         }
         int magnitude = rounded.precision() - rounded.scale() - 1;
@@ -140,7 +147,7 @@ public final class Quantity {
 
     /** As {@link #entry(Double)} with the unit behind it, so that a person sees what the field is in: {@code 5.4 mm}. */
     public static String entry(Double value, String unit) {
-        if (value != null && PLAIN_UNITS.contains(unit)) {
+        if (value != null && isPlain(unit)) {
             return (BigDecimal.valueOf(value).stripTrailingZeros().toPlainString() + " " + unit).strip();
         }
         String number = entry(value);

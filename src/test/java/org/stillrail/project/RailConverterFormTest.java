@@ -56,7 +56,7 @@ class RailConverterFormTest {
     }
 
     private static String converterFact(RailDocument rail) {
-        return RailFacts.of(rail.figures()).stream().filter(fact -> fact.name().equals("Converter")).findFirst().orElseThrow().value()
+        return RailFacts.of(rail.figures(), "EUR").stream().filter(fact -> fact.name().equals("Converter")).findFirst().orElseThrow().value()
                 .replace('\u00a0', ' ');
     }
 

@@ -69,7 +69,7 @@ class RailFormTest {
     void aStoredNetworkComesBackIntoTheForm() {
         RailDocument stored = RailForm.read(network(form()).with("networkR3", "330").with("networkC3", "1n"));
         assertThat(RailForm.read(RailForm.fill(stored))).isEqualTo(stored);
-        assertThat(RailFacts.of(stored.figures()).toString()).contains("R3 330", "they make gain", "zeros", "poles");
+        assertThat(RailFacts.of(stored.figures(), "EUR").toString()).contains("R3 330", "they make gain", "zeros", "poles");
     }
 
     private static Form transconductance(Form form) {
@@ -88,7 +88,7 @@ class RailFormTest {
         assertThat(again.get("networkR1")).isEmpty();
         assertThat(RailForm.read(again)).isEqualTo(stored);
         assertThat(CanonicalJson.read(CanonicalJson.write(stored), RailDocument.class)).isEqualTo(stored);
-        assertThat(RailFacts.of(stored.figures()).toString()).contains("transconductance amplifier of 1", "R2 4.7").doesNotContain("R1");
+        assertThat(RailFacts.of(stored.figures(), "EUR").toString()).contains("transconductance amplifier of 1", "R2 4.7").doesNotContain("R1");
     }
 
     @Test

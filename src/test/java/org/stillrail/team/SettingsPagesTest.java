@@ -93,6 +93,17 @@ class SettingsPagesTest {
                 .andExpect(status().isOk()).andExpect(content().string(containsString("must be at most 100 %")));
     }
 
+    @Test
+    void aCurrencyIsACodeOfThreeLettersAndAbsentBefore() {
+        SettingsDocument euro = SettingsDocument.DEFAULT.withCurrency("EUR");
+        assertThat(SettingsForm.read(SettingsForm.fill(euro)).evaluation().currency()).isEqualTo("EUR");
+        assertThat(SettingsForm.read(SettingsForm.fill(euro).with("currency", "chf")).evaluation().currencyUnit()).isEqualTo("CHF");
+        Form wrong = SettingsForm.fill(euro).with("currency", "Euro");
+        assertThat(SettingsForm.read(wrong)).isNull();
+        assertThat(wrong.errors().all()).containsOnlyKeys("currency");
+        assertThat(CanonicalJson.write(SettingsDocument.DEFAULT)).doesNotContain("currency");
+    }
+
     /** As a revision was stored before there were stress rules. */
     @Test
     void olderSettingsTakeTheDefaultStressRules() {

@@ -31,7 +31,7 @@ class QuantityTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"22e-6|F|22 µF", "0.0047|ohm|4.7 mΩ", "999.96|Hz|1 kHz", "0.2|V|200 mV", "0|A|0 A", "-0.012|V|-12 mV", "105|degC|105 °C", "2000|h|2000 h", "0.5|%|0.5 %",
+    @CsvSource(delimiter = '|', value = {"22e-6|F|22 µF", "0.0047|ohm|4.7 mΩ", "999.96|Hz|1 kHz", "0.2|V|200 mV", "0|A|0 A", "-0.012|V|-12 mV", "105|degC|105 °C", "2000|h|2000 h", "0.5|%|0.5 %", "0.12|EUR|0.12 EUR",
         "4.44e-14|%|4.44e-14 %", "0.000012|%|0.000012 %", "1.2e-22|F|1.2e-7 fF", "3.3e-16|F|0.33 fF"})
     void showsEngineeringPrefixes(double value, String unit, String shown) {
         assertThat(Quantity.format(value, unit).replace('\u00a0', ' ')).isEqualTo(shown);

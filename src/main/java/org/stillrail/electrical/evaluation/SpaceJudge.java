@@ -28,7 +28,7 @@ record SpaceJudge(Requirement requirement, String unit, Space space, Double limi
         return List.of(
                 new SpaceJudge(Requirement.HEIGHT, "m", space, space == null ? null : space.heightM(), branches, BranchInput::heightM, false).verdict(),
                 new SpaceJudge(Requirement.AREA, "m²", space, space == null ? null : space.areaM2(), branches, BranchInput::areaM2, true).verdict(),
-                new SpaceJudge(Requirement.COST, "", space, cost, branches,
+                new SpaceJudge(Requirement.COST, input.settings().currencyUnit(), space, cost, branches,
                         branch -> branch.cost() == null ? null : (Double) branch.cost().doubleValue(), true).verdict());
     }
 

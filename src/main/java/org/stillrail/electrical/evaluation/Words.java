@@ -3,6 +3,7 @@ package org.stillrail.electrical.evaluation;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.regex.Pattern;
 
 /** Numbers within sentences: three digits and an engineering prefix. */
 final class Words {
@@ -10,6 +11,7 @@ final class Words {
     /** Why the current of a flyback is not known, as the end of a sentence. */
     static final String WITHOUT_TURNS = "the rail does not state the turns ratio of its flyback";
 
+    private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
     private static final String[] PREFIXES = {"p", "n", "µ", "m", "", "k", "M", "G"};
     private static final int NO_PREFIX = 4;
     private static final int USUAL_DIGITS = 3;
@@ -20,7 +22,7 @@ final class Words {
     private Words() {
     }
 
-    /** For example '4.7 µF'; a ratio has an empty unit and no prefix. */
+    /** For example '4.7 µF'; a ratio has an empty unit and no prefix, a currency none either. */
     static String quantity(double value, String unit) {
         return quantity(value, unit, USUAL_DIGITS);
     }
@@ -38,8 +40,8 @@ final class Words {
         if (value == 0 || !Double.isFinite(value)) {
             return plain(value) + (unit.isEmpty() ? "" : " " + unit);
         }
-        if (unit.isEmpty()) {
-            return digits(value, digits);
+        if (unit.isEmpty() || CURRENCY.matcher(unit).matches()) {
+            return digits(value, digits) + (unit.isEmpty() ? "" : " " + unit);
         }
         BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_UP));
         int thousands = Math.floorDiv(rounded.precision() - rounded.scale() - 1, 3);

@@ -9,10 +9,11 @@ import org.stillrail.electrical.stress.StressRules;
  *
  * @param largestSensitivityPeak of 1 / |1 + T| round the crossover, above 1; 2 keeps T at least 0.5 away from -1
  * @param stressRules            on ripple current, temperature and life; absent is {@link StressRules#DEFAULT}
+ * @param currency               of all costs, a code of ISO 4217 such as EUR; null where none is said
  */
-public record TeamSettings(double largestSensitivityPeak, DeratingRules deratingRules, StressRules stressRules) {
+public record TeamSettings(double largestSensitivityPeak, DeratingRules deratingRules, StressRules stressRules, String currency) {
 
-    public static final TeamSettings DEFAULT = new TeamSettings(2, DeratingRules.DEFAULT, StressRules.DEFAULT);
+    public static final TeamSettings DEFAULT = new TeamSettings(2, DeratingRules.DEFAULT, StressRules.DEFAULT, null);
 
     public TeamSettings {
         Require.finite("largestSensitivityPeak", largestSensitivityPeak);
@@ -21,17 +22,29 @@ public record TeamSettings(double largestSensitivityPeak, DeratingRules derating
         }
         Objects.requireNonNull(deratingRules, "deratingRules");
         stressRules = stressRules == null ? StressRules.DEFAULT : stressRules;
+        if (currency != null && !currency.matches("[A-Z]{3}")) {
+            throw new IllegalArgumentException("currency must be three capital letters, not '" + currency + "'");
+        }
+    }
+
+    /** Unit of a cost: empty where no currency is said. */
+    public String currencyUnit() {
+        return currency == null ? "" : currency;
+    }
+
+    public TeamSettings withCurrency(String code) {
+        return new TeamSettings(largestSensitivityPeak, deratingRules, stressRules, code);
     }
 
     public TeamSettings withDeratingRules(DeratingRules rules) {
-        return new TeamSettings(largestSensitivityPeak, rules, stressRules);
+        return new TeamSettings(largestSensitivityPeak, rules, stressRules, currency);
     }
 
     public TeamSettings withStressRules(StressRules rules) {
-        return new TeamSettings(largestSensitivityPeak, deratingRules, rules);
+        return new TeamSettings(largestSensitivityPeak, deratingRules, rules, currency);
     }
 
     public TeamSettings withLargestSensitivityPeak(double peak) {
-        return new TeamSettings(peak, deratingRules, stressRules);
+        return new TeamSettings(peak, deratingRules, stressRules, currency);
     }
 }

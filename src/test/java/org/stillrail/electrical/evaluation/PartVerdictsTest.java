@@ -12,6 +12,7 @@ import org.stillrail.electrical.requirement.DeratingRule;
 import org.stillrail.electrical.requirement.DeratingRules;
 import org.stillrail.electrical.requirement.Outcome;
 import org.stillrail.electrical.requirement.PublishedDerating;
+import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.electrical.requirement.Space;
 import org.stillrail.electrical.requirement.TeamSettings;
@@ -112,6 +113,17 @@ class PartVerdictsTest {
     }
 
     /** Two and four parts of 2 mm, 10 mm2 and 0.35 each, one kind of them 3 mm high. */
+    @Test
+    void aCostIsInTheCurrencyOfTheTeam() {
+        RailFigures rail = new RailFigures(Rails.OUTPUT_V, 5, Rails.everything().input(), Rails.everything().converter(), null, null, null, null, null, null,
+                new Space(null, null, new BigDecimal("4.5"), Rails.CITATION));
+        EvaluationInput input = Rails.input(rail, Rails.polymer(1).withSize(8e-3, 40e-6, new BigDecimal("0.12")));
+        Verdict euro = Evaluation.evaluate(input.withSettings(TeamSettings.DEFAULT.withCurrency("EUR"))).verdict(Requirement.COST);
+        assertThat(euro.unit()).isEqualTo("EUR");
+        assertThat(euro.sentence()).startsWith("Cost is 0.12 EUR, 4.5 EUR allowed;");
+        assertThat(Evaluation.evaluate(input).verdict(Requirement.COST).sentence()).startsWith("Cost is 0.12, 4.5 allowed;");
+    }
+
     @Test
     void spaceOnBothSidesOfItsLimits() {
         BranchInput tall = Rails.polymer(2).withSize(3e-3, 10e-6, new BigDecimal("0.35"));
