@@ -64,7 +64,7 @@ class BankReports {
         Evaluation evaluation = Evaluation.evaluate(inputs.ofRecord(bank).input());
         List<PartLine> parts = parts(bank);
         return new BankReport(bank, rail == null ? null : projects.require(rail.projectId()), rail,
-                RailFacts.of(evaluation.input().rail(), evaluation.input().settings().currencyUnit()), parts, evaluation, BankReport.verdicts(evaluation), BankReport.charts(evaluation),
+                RailFacts.of(evaluation.input().rail(), evaluation.input().settings().currencyUnit()), parts, evaluation, BankReport.verdicts(evaluation), ReportCharts.of(evaluation),
                 EvidenceLine.of(parts, library), review, cautions(bank, rail, parts, evaluation, review),
                 OffsetDateTime.now(clock).withOffsetSameInstant(ZoneOffset.UTC), person.displayName());
     }
