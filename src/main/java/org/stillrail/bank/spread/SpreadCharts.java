@@ -21,6 +21,7 @@ final class SpreadCharts {
     /** A limit further away than this many widths of the histogram would squeeze it to a line; it is said in words instead. */
     private static final double FAR = 3;
     private static final double ALIKE = 1e-9;
+    private static final double HARDLY = 0.01;
 
     private SpreadCharts() {
     }
@@ -29,15 +30,20 @@ final class SpreadCharts {
     }
 
     static List<SpreadChart> of(BankSpread spread) {
-        return spread.result().figures().stream().filter(SpreadCharts::strays).map(figure -> chart(figure, spread)).toList();
+        return spread.result().figures().stream().filter(SpreadCharts::worthDrawing).map(figure -> chart(figure, spread)).toList();
     }
 
     static boolean strays(FigureSpread figure) {
         return figure.most() - figure.least() > ALIKE * Math.abs(figure.most());
     }
 
+    /** What a branch bears is one of many figures: where it hardly moves, its line in the table says all. */
+    private static boolean worthDrawing(FigureSpread figure) {
+        return figure.figure().branch() == null ? strays(figure) : figure.most() - figure.least() > HARDLY * Math.abs(figure.most());
+    }
+
     private static SpreadChart chart(FigureSpread figure, BankSpread spread) {
-        List<LimitSpread> limits = spread.limits().stream().filter(each -> each.limit().figure() == figure.figure()).toList();
+        List<LimitSpread> limits = spread.limits().stream().filter(each -> each.limit().figure().equals(figure.figure())).toList();
         List<Mark> marks = new ArrayList<>(List.of(
                 new Mark(figure.quantile(0.05).value(), "5 %"), new Mark(figure.quantile(0.5).value(), "median"),
                 new Mark(figure.quantile(0.95).value(), "95 %")));
@@ -58,12 +64,21 @@ final class SpreadCharts {
             bands.add(each.limit().bound() == Bound.AT_MOST ? new Band(limit, Double.MAX_VALUE, "not kept", "forbidden")
                     : new Band(-Double.MAX_VALUE, limit, "not kept", "forbidden"));
         }
-        String id = figure.figure().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        Integer branch = figure.figure().branch();
+        String id = figure.figure().kind().name().toLowerCase(Locale.ROOT).replace('_', '-') + (branch == null ? "" : "-" + branch);
         String summary = figure.figure().label() + " of " + spread.question().runs() + " random banks: from " + show(figure.least(), figure)
                 + " to " + show(figure.most(), figure) + ", median " + show(figure.quantile(0.5).value(), figure) + ".";
         return new SpreadChart(id, figure.figure().label(), new ChartData(summary,
-                Axis.linear(figure.figure().label(), figure.figure().unit().equals("ohm") ? "\u03a9" : figure.figure().unit()),
+                Axis.linear(figure.figure().label(), axisUnit(figure.figure().unit())),
                 Axis.linear("Share of the banks", "%"), List.of(steps(figure, from, to)), marks, bands, List.of(), notes));
+    }
+
+    private static String axisUnit(String unit) {
+        return switch (unit) {
+            case "ohm" -> "\u03a9";
+            case "degC" -> "\u00b0C";
+            default -> unit;
+        };
     }
 
     private static String show(double value, FigureSpread figure) {

@@ -122,7 +122,8 @@ class SpreadController {
         comments.addAll(List.of(
                 question.runs() + " random banks, seed " + question.seed() + "; tolerances " + SpreadForm.words(question.shape()) + "; parts of a branch "
                         + (question.lots() ? "from one lot" : "each by itself") + "; ambient " + spread.surroundings().conditions().ambientC()
-                        + " degC, input " + spread.surroundings().conditions().inputV() + " V, parts " + (question.old() ? "at the end of life" : "new"),
+                        + " degC, input " + spread.surroundings().conditions().inputV() + " V, parts " + (question.old() ? "at the end of life" : "new")
+                        + (question.stress() ? "; stress of each branch's parts drawn too" : ""),
                 "ESR and |Z| at the crossover of " + spread.frequencies().crossoverHz() + " Hz and at the switching frequency of "
                         + spread.frequencies().switchingHz() + " Hz; shares with the 95 % interval of Clopper and Pearson"));
         comments.addAll(spread.unknown());
@@ -133,6 +134,7 @@ class SpreadController {
         model.addAttribute("shapes", SpreadForm.shapes());
         model.addAttribute("partChoices", SpreadForm.parts());
         model.addAttribute("ages", SpreadForm.ages());
+        model.addAttribute("further", SpreadForm.further());
         model.addAttribute("ambients", rail.ambient() == null
                 ? SpreadForm.places("not stated: 25 \u00b0C", "not stated: 25 \u00b0C", "not stated: 25 \u00b0C")
                 : SpreadForm.places("lowest, " + Quantity.format(rail.ambient().minimumC(), "degC"), "nominal, " + Quantity.format(rail.ambient().nominalC(), "degC"),

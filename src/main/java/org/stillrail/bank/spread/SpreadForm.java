@@ -17,6 +17,8 @@ final class SpreadForm {
     private static final String SINGLE = "single";
     private static final String NEW = "new";
     private static final String OLD = "old";
+    private static final String DRAWN = "drawn";
+    private static final String LEFT_OUT = "out";
 
     private SpreadForm() {
     }
@@ -30,13 +32,14 @@ final class SpreadForm {
         Axis ambient = form.read("ambient", "Ambient", true, text -> choice(Axis.class, text));
         Boolean old = form.read("age", "Age", true, text -> either(text, OLD, NEW));
         Axis input = form.read("input", "Input voltage", true, text -> choice(Axis.class, text));
-        return form.errors().none() ? new SpreadQuestion(runs, seed, shape, lots, ambient, old, input) : null;
+        Boolean stress = form.read("stress", "Stress of the parts", false, text -> either(text, DRAWN, LEFT_OUT));
+        return form.errors().none() ? new SpreadQuestion(runs, seed, shape, lots, ambient, old, input, Boolean.TRUE.equals(stress)) : null;
     }
 
     static String query(SpreadQuestion question) {
         return "?runs=" + question.runs() + "&seed=" + question.seed() + "&shape=" + key(question.shape()) + "&parts="
                 + (question.lots() ? LOT : SINGLE) + "&ambient=" + key(question.ambient()) + "&age=" + (question.old() ? OLD : NEW)
-                + "&input=" + key(question.input());
+                + "&input=" + key(question.input()) + "&stress=" + (question.stress() ? DRAWN : LEFT_OUT);
     }
 
     static Map<String, String> shapes() {
@@ -66,6 +69,13 @@ final class SpreadForm {
         Map<String, String> choices = new LinkedHashMap<>();
         choices.put(NEW, "new");
         choices.put(OLD, "end of the rail's life");
+        return choices;
+    }
+
+    static Map<String, String> further() {
+        Map<String, String> choices = new LinkedHashMap<>();
+        choices.put(LEFT_OUT, "left out");
+        choices.put(DRAWN, "drawn too");
         return choices;
     }
 

@@ -4,14 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import org.stillrail.bank.spread.SpreadCharts.SpreadChart;
 import org.stillrail.electrical.evaluation.BankSpread;
+import org.stillrail.electrical.evaluation.BranchStress;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.LimitSpread;
 import org.stillrail.electrical.requirement.Bound;
 import org.stillrail.electrical.requirement.Requirement;
 import org.stillrail.electrical.requirement.Verdict;
+import org.stillrail.electrical.spread.DrawnFigure;
 import org.stillrail.electrical.spread.FigureSpread;
 import org.stillrail.electrical.spread.MonteCarlo;
 import org.stillrail.electrical.spread.RandomBranch;
+import org.stillrail.electrical.spread.RandomFigure;
 import org.stillrail.electrical.spread.Tolerance;
 import org.stillrail.electrical.spread.Yield;
 import org.stillrail.web.Quantity;
@@ -62,7 +65,7 @@ record SpreadView(
 
     private static LimitLine limit(LimitSpread each, Evaluation evaluation) {
         String unit = each.limit().figure().unit();
-        Verdict verdict = evaluation.verdict(requirement(each));
+        Verdict verdict = verdict(each.limit().figure(), evaluation);
         String share = each.yield() == null ? "unknown" : percent(each.yield().share(), YIELD_DIGITS);
         String interval = each.yield() == null ? each.unknown() : interval(each.yield());
         return new LimitLine(each.name(), each.limit().figure().label(),
@@ -71,12 +74,28 @@ record SpreadView(
                 verdict.corner() == null ? "" : verdict.corner() + ", worst of " + evaluation.corners().size() + " corners");
     }
 
-    private static Requirement requirement(LimitSpread each) {
-        return switch (each.limit().figure()) {
+    /** Of the same branch, where the figure is one's. */
+    private static Verdict verdict(DrawnFigure figure, Evaluation evaluation) {
+        if (figure.branch() == null) {
+            return evaluation.verdict(requirement(figure.kind()));
+        }
+        BranchStress stress = evaluation.stress().branches().get(figure.branch());
+        return switch (requirement(figure.kind())) {
+            case RIPPLE_CURRENT -> stress.rippleCurrent();
+            case TEMPERATURE -> stress.temperature();
+            default -> stress.voltage();
+        };
+    }
+
+    private static Requirement requirement(RandomFigure kind) {
+        return switch (kind) {
             case RIPPLE -> Requirement.RIPPLE;
             case IMPEDANCE_AT_SWITCHING, IMPEDANCE_AT_CROSSOVER, TRANSFER_AT_SWITCHING -> Requirement.QUIET_BAND;
             case SENSITIVITY_PEAK -> Requirement.DAMPING;
             case PHASE_MARGIN, CROSSOVER -> Requirement.PHASE_MARGIN;
+            case RIPPLE_CURRENT -> Requirement.RIPPLE_CURRENT;
+            case CORE_TEMPERATURE -> Requirement.TEMPERATURE;
+            case VOLTAGE_SHARE -> Requirement.VOLTAGE_RATING;
             case ESR_AT_CROSSOVER, ESR_AT_SWITCHING, ESR_FOR_CONVERTER_AT_CROSSOVER -> Requirement.ESR_WINDOW;
         };
     }
@@ -89,7 +108,7 @@ record SpreadView(
         PROBABILITIES.forEach(probability -> values.add(Quantity.format(spread.quantile(probability).value(), unit)));
         values.add(Quantity.format(spread.most(), unit));
         values.add(Quantity.format(spread.mean(), unit));
-        values.add(SpreadCharts.strays(spread) ? Quantity.format(spread.sigma(), unit, 3) : "does not stray");
+        values.add(SpreadCharts.strays(spread) ? Quantity.format(spread.sigma(), unit.equals("degC") ? "K" : unit, 3) : "does not stray");
         return new FigureLine(spread.figure().label(), values);
     }
 
@@ -135,6 +154,11 @@ record SpreadView(
         if (spread.bank().loop() != null) {
             sentences.add("Crossover, phase margin and the peak of 1 / |1 + T| are each bank's own, with the compensator that is placed for the nominal bank; the "
                     + "loop is read on 100 frequencies a decade.");
+        }
+        if (spread.question().stress()) {
+            sentences.add("Ripple current, core temperature and voltage are worked out for one part of each branch as their verdicts are, at the ambient chosen: the current is"
+                    + " weighed by frequency, all parts of a branch carry the same, and capacitance and ESR are those at the warmth of the nominal bank. The derating of "
+                    + "the voltage is that of the rail's highest ambient, or of the core where this is warmer. What strays by less than 1 % has no chart.");
         }
         if (spread.input().branches().stream().anyMatch(branch -> branch.alternates() != null)) {
             sentences.add("The named parts are drawn, not their alternates.");

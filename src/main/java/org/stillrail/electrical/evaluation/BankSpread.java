@@ -10,7 +10,9 @@ import org.stillrail.electrical.requirement.EsrWindow;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.ripple.PeriodicCurrent;
+import org.stillrail.electrical.ripple.Ripple;
 import org.stillrail.electrical.spread.Axis;
+import org.stillrail.electrical.spread.FurtherFigures;
 import org.stillrail.electrical.spread.MonteCarlo;
 import org.stillrail.electrical.spread.RandomBank;
 import org.stillrail.electrical.spread.RandomBranch;
@@ -63,9 +65,14 @@ public record BankSpread(
         }
         RandomLoop drawn = input.distance() == null ? loop : null;
         RandomBank bank = bank(input, question, surroundings, current.value(), frequencies, drawn);
-        List<LimitSpread> asked = limits(input, surroundings.bank(), current.value(), frequencies, drawn);
+        List<LimitSpread> asked = new ArrayList<>(limits(input, surroundings.bank(), current.value(), frequencies, drawn));
+        StressSpread stress = question.stress() ? new StressSpread(input, surroundings, rippleV(surroundings.bank(), current.value())) : null;
+        if (stress != null) {
+            asked.addAll(stress.limits());
+            unknown.addAll(stress.unknown());
+        }
         List<RandomLimit> judged = asked.stream().filter(each -> each.unknown() == null).map(LimitSpread::limit).toList();
-        MonteCarlo result = MonteCarlo.of(bank, judged, question.runs(), question.seed(), threads);
+        MonteCarlo result = MonteCarlo.of(bank, stress == null ? FurtherFigures.NONE : stress, judged, question.runs(), question.seed(), threads);
         List<LimitSpread> limits = new ArrayList<>();
         int next = 0;
         for (LimitSpread each : asked) {
@@ -76,8 +83,13 @@ public record BankSpread(
         if (loop != null && drawn == null) {
             unknown.add("The loop of a bank at two nodes is not drawn.");
         }
-        unknown.add("Load step, stress and temperature are not drawn: nobody knows how many of these banks keep their limits.");
-        return new BankSpread(input, question, frequencies, surroundings, bank, result, limits, unknown);
+        unknown.add((stress == null ? "Load step, stress and temperature are" : "Load step and life are")
+                + " not drawn: nobody knows how many of these banks keep their limits.");
+        return new BankSpread(input, question, frequencies, surroundings, bank, result, limits, unknown.stream().distinct().toList());
+    }
+
+    private static Double rippleV(Bank nominal, PeriodicCurrent current) {
+        return current == null ? null : (Double) Ripple.quickPeakToPeakV(nominal, current);
     }
 
     /** With nothing astray it crosses where all random banks are read; null where there is none, or no crossover. */

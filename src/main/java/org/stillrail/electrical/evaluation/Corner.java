@@ -21,6 +21,7 @@ import org.stillrail.electrical.spread.BranchSpread;
 import org.stillrail.electrical.spread.Corners;
 import org.stillrail.electrical.spread.RailSpread;
 import org.stillrail.electrical.spread.SpreadCorner;
+import org.stillrail.electrical.spread.Strays;
 
 /**
  * Conditions that a bank is judged under, with the parts as they are then: from a rail it makes the power stage and the
@@ -57,6 +58,11 @@ public record Corner(String name, SpreadCorner conditions, List<BranchInput> bra
         Fitting named = Fitting.named(input);
         return CornerStress.warmed(
                 bent(Corners.surroundings(RailSpread.of(input.rail()), spreads(input), ambient, old, inputVoltage), named), named);
+    }
+
+    /** Where a random bank stands, this being the nominal one's place. */
+    Corner straying(Strays strays, Fitting fitting) {
+        return bent(conditions.straying(strays), fitting);
     }
 
     private static List<BranchSpread> spreads(EvaluationInput input) {

@@ -14,11 +14,13 @@ import org.stillrail.electrical.spread.Tolerance;
  * @param ambient of the rail's temperatures
  * @param old     whether the rail's life is over, with the parts' drift to the end of life
  * @param input   of the converter's voltages
+ * @param stress  whether each branch's ripple current, warmth and voltage are worked out too, which takes longer
  */
-public record SpreadQuestion(int runs, long seed, Tolerance.Shape shape, boolean lots, Axis ambient, boolean old, Axis input) {
+public record SpreadQuestion(
+        int runs, long seed, Tolerance.Shape shape, boolean lots, Axis ambient, boolean old, Axis input, boolean stress) {
 
     /** Even distributions, parts of one lot, everything round the bank nominal. */
-    public static final SpreadQuestion USUAL = new SpreadQuestion(5_000, 1, Tolerance.Shape.UNIFORM, true, Axis.NOMINAL, false, Axis.NOMINAL);
+    public static final SpreadQuestion USUAL = new SpreadQuestion(5_000, 1, Tolerance.Shape.UNIFORM, true, Axis.NOMINAL, false, Axis.NOMINAL, false);
 
     public SpreadQuestion {
         if (runs < 1 || runs > MonteCarlo.MOST_RUNS) {
@@ -27,5 +29,15 @@ public record SpreadQuestion(int runs, long seed, Tolerance.Shape shape, boolean
         Objects.requireNonNull(shape, "shape");
         Objects.requireNonNull(ambient, "ambient");
         Objects.requireNonNull(input, "input");
+    }
+
+    /** Of the impedance alone. */
+    public SpreadQuestion(int runs, long seed, Tolerance.Shape shape, boolean lots, Axis ambient, boolean old, Axis input) {
+        this(runs, seed, shape, lots, ambient, old, input, false);
+    }
+
+    /** The same with what the parts bear. */
+    public SpreadQuestion withStress() {
+        return new SpreadQuestion(runs, seed, shape, lots, ambient, old, input, true);
     }
 }

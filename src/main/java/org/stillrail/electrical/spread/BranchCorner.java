@@ -15,6 +15,12 @@ public record BranchCorner(OperatingPoint point, PlaceInBand place) {
         return characteristics.bend(model, basis, point, place);
     }
 
+    /** With parts that are off by these shares of their capacitance, where a nominal one is known, and of their ESR. */
+    BranchCorner straying(double capacitance, double resistance) {
+        Double deviation = place.deviation() == null ? null : (Double) ((1 + place.deviation()) * (1 + capacitance) - 1);
+        return new BranchCorner(point, new PlaceInBand(deviation, place.resistanceFactor() * (1 + resistance), place.change(), place.endOfLife()));
+    }
+
     /** The same at another temperature of the parts. */
     public BranchCorner at(double temperatureC) {
         return new BranchCorner(new OperatingPoint(point.biasV(), temperatureC, point.ageHours()), place);

@@ -2,7 +2,10 @@ package org.stillrail.electrical.spread;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Branch;
 import org.stillrail.electrical.bank.Distance;
@@ -27,6 +30,8 @@ final class Draws {
     private static final double FLOOR_HZ = 1e9;
 
     private final RandomBank bank;
+    private final FurtherFigures further;
+    private final List<DrawnFigure> figures;
     private final RippleBasis basis;
     private final Laid harmonics;
     private final double[] seriesOhm;
@@ -51,8 +56,11 @@ final class Draws {
         }
     }
 
-    Draws(RandomBank bank) {
+    Draws(RandomBank bank, FurtherFigures further) {
         this.bank = bank;
+        this.further = further;
+        this.figures = Stream.concat(
+                Arrays.stream(RandomFigure.values()).filter(bank::has).map(DrawnFigure::ofBank), further.figures().stream()).toList();
         this.basis = bank.current() == null ? null : RippleBasis.of(extremes(bank), bank.current());
         this.harmonics = Laid.of(bank, basis == null ? FrequencyGrid.of(bank.switchingHz()) : basis.frequencies());
         this.readings = Laid.of(bank, FrequencyGrid.of(distinct(bank.crossoverHz(), bank.switchingHz())));
@@ -118,15 +126,24 @@ final class Draws {
         return basis == null ? 0 : basis.relativeError();
     }
 
-    /** Puts the figures of one draw in the order of {@link RandomFigure} at an index of each array. */
-    void draw(long seed, int index, double[][] figures) {
-        CounterRandom random = new CounterRandom(seed, index);
-        int m = bank.branches().size();
-        double[] elastance = new double[m];
-        double[] added = new double[m];
+    /** What is known of each draw: first those of the bank's impedance. */
+    List<DrawnFigure> figures() {
+        return figures;
+    }
+
+    /** Puts the figures of one draw in the order of {@link #figures} at an index of each array. */
+    void draw(long seed, int index, double[][] values) {
+        double[] drawn = figures(strays(new CounterRandom(seed, index)));
+        for (int figure = 0; figure < drawn.length; figure++) {
+            values[figure][index] = drawn[figure];
+        }
+    }
+
+    private Strays strays(CounterRandom random) {
+        List<Double> capacitance = new ArrayList<>();
+        List<Double> resistance = new ArrayList<>();
         int variable = 0;
-        for (int k = 0; k < m; k++) {
-            RandomBranch branch = bank.branches().get(k);
+        for (RandomBranch branch : bank.branches()) {
             int parts = bank.lots() ? 1 : branch.branch().count();
             double c = 0;
             double r = 0;
@@ -134,24 +151,36 @@ final class Draws {
                 c += branch.capacitance().at(random.uniform(variable++));
                 r += branch.resistance().at(random.uniform(variable++));
             }
-            double share = 1 + c / parts;
-            elastance[k] = (1 / share - 1) / (2 * Math.PI * branch.capacitanceF() * branch.branch().count());
-            added[k] = r / parts * seriesOhm[k] / branch.branch().count();
+            capacitance.add(c / parts);
+            resistance.add(r / parts);
         }
-        double[] drawn = figures(elastance, added, 1 + bank.inductance().at(random.uniform(variables)));
-        for (int figure = 0; figure < drawn.length; figure++) {
-            figures[figure][index] = drawn[figure];
-        }
+        return new Strays(capacitance, resistance, 1 + bank.inductance().at(random.uniform(variables)));
     }
 
-    /** The figures where nothing strays, in the order of {@link RandomFigure}. */
+    /** The figures where nothing strays, in the order of {@link #figures}. */
     double[] nominal() {
+        List<Double> none = Collections.nCopies(bank.branches().size(), 0.0);
+        return figures(new Strays(none, none, 1));
+    }
+
+    private double[] figures(Strays strays) {
         int m = bank.branches().size();
-        return figures(new double[m], new double[m], 1);
+        double[] elastance = new double[m];
+        double[] added = new double[m];
+        for (int k = 0; k < m; k++) {
+            RandomBranch branch = bank.branches().get(k);
+            int count = branch.branch().count();
+            elastance[k] = (1 / (1 + strays.capacitance().get(k)) - 1) / (2 * Math.PI * branch.capacitanceF() * count);
+            added[k] = strays.resistance().get(k) * seriesOhm[k] / count;
+        }
+        double[] ofImpedance = ofImpedance(elastance, added, strays.inductorFactor());
+        double[] others = further.of(strays, ofImpedance[RandomFigure.RIPPLE.ordinal()]);
+        return DoubleStream.concat(Arrays.stream(RandomFigure.values()).filter(bank::has).mapToDouble(figure -> ofImpedance[figure.ordinal()]),
+                Arrays.stream(others)).toArray();
     }
 
     /** In the order of {@link RandomFigure}; what is not known of the bank is not a number. */
-    private double[] figures(double[] elastance, double[] added, double inductorFactor) {
+    private double[] ofImpedance(double[] elastance, double[] added, double inductorFactor) {
         double[] figures = new double[RandomFigure.values().length];
         Arrays.fill(figures, Double.NaN);
         if (basis != null) {

@@ -5,19 +5,19 @@ import java.util.Arrays;
 /** How one figure is spread over many random banks. */
 public final class FigureSpread {
 
-    private final RandomFigure figure;
+    private final DrawnFigure figure;
     private final double nominal;
     private final double[] sorted;
 
     /** @param values copied */
-    FigureSpread(RandomFigure figure, double nominal, double[] values) {
+    FigureSpread(DrawnFigure figure, double nominal, double[] values) {
         this.figure = figure;
         this.nominal = nominal;
         this.sorted = values.clone();
         Arrays.sort(sorted);
     }
 
-    public RandomFigure figure() {
+    public DrawnFigure figure() {
         return figure;
     }
 

@@ -9,13 +9,14 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.stream.IntStream;
 import org.stillrail.electrical.Interruption;
 
 /**
  * Many random banks and how their figures are spread. The same seed gives the same result on any number of threads, for every draw depends
  * on the seed and its own number only.
  *
- * @param figures     in the order of {@link RandomFigure}; without those that are not known of the bank
+ * @param figures     in the order of {@link RandomFigure}, then the further ones; without those that are not known of the bank
  * @param yields      one for each limit, in their order
  * @param together    the share of banks that keep all limits; null without a limit
  * @param rippleError upper bound of what the quick ripple leaves out, as a share of the ripple
@@ -32,23 +33,28 @@ public record MonteCarlo(
         yields = List.copyOf(yields);
     }
 
+    /** Without further figures. */
+    public static MonteCarlo of(RandomBank bank, List<RandomLimit> limits, int runs, long seed, int threads) {
+        return of(bank, FurtherFigures.NONE, limits, runs, seed, threads);
+    }
+
     /**
      * @param runs    1 to {@value #MOST_RUNS}
      * @param threads 1 to {@value #MOST_THREADS}
      * @throws CancellationException when the calling thread is interrupted
      */
-    public static MonteCarlo of(RandomBank bank, List<RandomLimit> limits, int runs, long seed, int threads) {
+    public static MonteCarlo of(RandomBank bank, FurtherFigures further, List<RandomLimit> limits, int runs, long seed, int threads) {
         if (runs < 1 || runs > MOST_RUNS) {
             throw new IllegalArgumentException("runs must be 1 to " + MOST_RUNS + ", not " + runs);
         }
         if (threads < 1 || threads > MOST_THREADS) {
             throw new IllegalArgumentException("threads must be 1 to " + MOST_THREADS + ", not " + threads);
         }
-        limits.stream().map(RandomLimit::figure).filter(figure -> !bank.has(figure)).findFirst().ifPresent(figure -> {
+        Draws draws = new Draws(bank, further);
+        limits.stream().map(RandomLimit::figure).filter(figure -> !draws.figures().contains(figure)).findFirst().ifPresent(figure -> {
             throw new IllegalArgumentException("limits must not hold '" + figure.label() + "', which is not known of this bank");
         });
-        Draws draws = new Draws(bank);
-        double[][] values = new double[RandomFigure.values().length][runs];
+        double[][] values = new double[draws.figures().size()][runs];
         if (threads == 1) {
             run(draws, seed, 0, runs, values);
         } else {
@@ -56,13 +62,18 @@ public record MonteCarlo(
         }
         double[] nominal = draws.nominal();
         List<FigureSpread> figures = new ArrayList<>();
-        for (RandomFigure figure : RandomFigure.values()) {
-            double[] known = Arrays.stream(values[figure.ordinal()]).filter(value -> !Double.isNaN(value)).toArray();
-            if (bank.has(figure) && known.length > 0) {
-                figures.add(new FigureSpread(figure, nominal[figure.ordinal()], known));
+        for (int k = 0; k < values.length; k++) {
+            double[] known = Arrays.stream(values[k]).filter(value -> !Double.isNaN(value)).toArray();
+            if (known.length > 0) {
+                figures.add(new FigureSpread(draws.figures().get(k), nominal[k], known));
             }
         }
-        return new MonteCarlo(seed, runs, figures, yields(limits, values, runs), together(limits, values, runs), draws.rippleError());
+        List<double[]> judged = limits.stream().map(limit -> values[draws.figures().indexOf(limit.figure())]).toList();
+        List<LimitYield> yields = new ArrayList<>();
+        for (int k = 0; k < limits.size(); k++) {
+            yields.add(new LimitYield(limits.get(k), kept(limits.subList(k, k + 1), judged.subList(k, k + 1), runs)));
+        }
+        return new MonteCarlo(seed, runs, figures, yields, limits.isEmpty() ? null : kept(limits, judged, runs), draws.rippleError());
     }
 
     private static void run(Draws draws, long seed, int from, int to, double[][] values) {
@@ -102,23 +113,12 @@ public record MonteCarlo(
         }
     }
 
-    private static List<LimitYield> yields(List<RandomLimit> limits, double[][] values, int runs) {
-        List<LimitYield> yields = new ArrayList<>();
-        for (RandomLimit limit : limits) {
-            yields.add(new LimitYield(limit, kept(List.of(limit), values, runs)));
-        }
-        return yields;
-    }
-
-    private static Yield together(List<RandomLimit> limits, double[][] values, int runs) {
-        return limits.isEmpty() ? null : kept(limits, values, runs);
-    }
-
-    private static Yield kept(List<RandomLimit> limits, double[][] values, int runs) {
+    /** @param judged what each limit is held against, one value for each bank */
+    private static Yield kept(List<RandomLimit> limits, List<double[]> judged, int runs) {
         int kept = 0;
         for (int i = 0; i < runs; i++) {
             int index = i;
-            if (limits.stream().allMatch(limit -> limit.keptBy(values[limit.figure().ordinal()][index]))) {
+            if (IntStream.range(0, limits.size()).allMatch(k -> limits.get(k).keptBy(judged.get(k)[index]))) {
                 kept++;
             }
         }
@@ -126,8 +126,13 @@ public record MonteCarlo(
     }
 
     /** @throws IllegalArgumentException for one that is not known of the bank */
-    public FigureSpread figure(RandomFigure figure) {
-        return figures.stream().filter(each -> each.figure() == figure).findFirst()
+    public FigureSpread figure(DrawnFigure figure) {
+        return figures.stream().filter(each -> each.figure().equals(figure)).findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(figure.label() + " is not known of this bank"));
+    }
+
+    /** One of the whole bank. */
+    public FigureSpread figure(RandomFigure kind) {
+        return figure(DrawnFigure.ofBank(kind));
     }
 }

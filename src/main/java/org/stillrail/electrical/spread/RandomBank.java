@@ -55,7 +55,7 @@ public record RandomBank(
 
     /** Whether a figure can be told of it. */
     boolean has(RandomFigure figure) {
-        return figure == RandomFigure.RIPPLE ? current != null : figure.ofLoop() ? loop != null
-                : distance != null || !figure.ofTwoNodes();
+        return !figure.further() && (figure == RandomFigure.RIPPLE ? current != null : figure.ofLoop() ? loop != null
+                : distance != null || !figure.ofTwoNodes());
     }
 }

@@ -14,7 +14,12 @@ public enum RandomFigure {
     TRANSFER_AT_SWITCHING("|Z| at switching, converter to load", "ohm"),
     CROSSOVER("Crossover", "Hz"),
     PHASE_MARGIN("Phase margin", "deg"),
-    SENSITIVITY_PEAK("Peak of 1 / |1 + T|", "");
+    SENSITIVITY_PEAK("Peak of 1 / |1 + T|", ""),
+    /** Of one part of a branch, as its verdict weighs it. */
+    RIPPLE_CURRENT("Ripple current", "A"),
+    CORE_TEMPERATURE("Core temperature", "degC"),
+    /** With half the ripple, over what the derating rule leaves of the rating. */
+    VOLTAGE_SHARE("Share of the allowed voltage", "");
 
     private final String label;
     private final String unit;
@@ -32,6 +37,11 @@ public enum RandomFigure {
     /** Whether only a bank with a loop has it. */
     boolean ofLoop() {
         return this == CROSSOVER || this == PHASE_MARGIN || this == SENSITIVITY_PEAK;
+    }
+
+    /** Whether it needs more than the impedance of a bank, see {@link FurtherFigures}. */
+    boolean further() {
+        return this == RIPPLE_CURRENT || this == CORE_TEMPERATURE || this == VOLTAGE_SHARE;
     }
 
     public String label() {

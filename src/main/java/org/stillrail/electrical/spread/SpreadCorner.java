@@ -31,6 +31,15 @@ public record SpreadCorner(
         return new SpreadCorner(name, warmer, inductanceFactor, switchingFactor, outputV, inputV, ambientC);
     }
 
+    /** Of a random bank whose nominal one stands here. A part whose capacitance is as modelled stays so. */
+    public SpreadCorner straying(Strays strays) {
+        List<BranchCorner> astray = new ArrayList<>();
+        for (int k = 0; k < branches.size(); k++) {
+            astray.add(branches.get(k).straying(strays.capacitance().get(k), strays.resistance().get(k)));
+        }
+        return new SpreadCorner(name, astray, inductanceFactor * strays.inductorFactor(), switchingFactor, outputV, inputV, ambientC);
+    }
+
     /** Of the bank that lacks one branch. */
     public SpreadCorner without(int branch) {
         List<BranchCorner> others = new ArrayList<>(branches);

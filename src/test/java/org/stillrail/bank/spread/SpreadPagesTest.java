@@ -62,7 +62,7 @@ class SpreadPagesTest {
     void theBankLeadsThereAndWhatIsAskedStandsInTheAddress() throws Exception {
         Bank bank = bank();
         open("/banks/" + bank.id()).andExpect(content().string(containsString("href=\"" + path(bank) + "\">How does it spread?")));
-        open(path(bank)).andExpect(redirectedUrl(path(bank) + "?runs=5000&seed=1&shape=uniform&parts=lot&ambient=nominal&age=new&input=nominal"));
+        open(path(bank)).andExpect(redirectedUrl(path(bank) + "?runs=5000&seed=1&shape=uniform&parts=lot&ambient=nominal&age=new&input=nominal&stress=out"));
         open(path(bank) + QUESTION).andExpect(status().isOk())
                 .andExpect(content().string(containsString("of 500 random banks keep all limits below")))
                 .andExpect(content().string(containsString("Clopper and Pearson")))
@@ -72,6 +72,28 @@ class SpreadPagesTest {
                 .andExpect(content().string(containsString("The ripple is that of continuous conduction")))
                 .andExpect(content().string(containsString("at most 10\u00a0mV")))
                 .andExpect(content().string(containsString("id=\"ripple-data\"")));
+    }
+
+    /** Only where it is asked for, by name and for each branch. */
+    @Test
+    void theStressOfThePartsIsDrawnWhereItIsAskedFor() throws Exception {
+        Bank bank = bank();
+        open(path(bank) + QUESTION).andExpect(content().string(containsString("Load step, stress and temperature are not drawn")))
+                .andExpect(content().string(not(containsString("Core temperature of"))));
+        open(path(bank) + QUESTION + "&stress=drawn").andExpect(status().isOk())
+                .andExpect(content().string(containsString("Core temperature of &#39;bulk&#39;")))
+                .andExpect(content().string(containsString("Voltage rating of &#39;bulk&#39;")))
+                .andExpect(content().string(containsString("id=\"ripple-current-0-data\"")))
+                .andExpect(content().string(not(containsString("id=\"voltage-share-0-data\""))))
+                .andExpect(content().string(containsString("has no chart")))
+                .andExpect(content().string(containsString("Load step and life are not drawn")))
+                .andExpect(content().string(containsString("those at the warmth of the nominal bank")))
+                .andExpect(content().string(containsString("value=\"drawn\" selected=\"selected\"")));
+        assertThat(text(path(bank) + ".csv" + QUESTION + "&stress=drawn").lines())
+                .anyMatch(line -> line.startsWith("Ripple current of 'bulk',A,"))
+                .anyMatch(line -> line.contains("Limit: Voltage rating of 'bulk',,") && line.contains(",at most,1.0,500,"))
+                .anyMatch(line -> line.endsWith("; stress of each branch's parts drawn too"));
+        open(path(bank) + QUESTION + "&stress=perhaps").andExpect(content().string(containsString("Choose one of the list")));
     }
 
     @Test

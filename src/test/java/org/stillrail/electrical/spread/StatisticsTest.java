@@ -168,11 +168,11 @@ class StatisticsTest {
 
     @Test
     void histogramCountsEverything() {
-        FigureSpread spread = new FigureSpread(RandomFigure.RIPPLE, 2, new double[] {3, 1, 2, 4});
+        FigureSpread spread = new FigureSpread(DrawnFigure.ofBank(RandomFigure.RIPPLE), 2, new double[] {3, 1, 2, 4});
         assertThat(spread.histogram(3)).containsExactly(1, 1, 2);
         assertThat(spread.mean()).isEqualTo(2.5);
         assertThat(spread.sigma()).isCloseTo(Math.sqrt(5.0 / 3), within(1e-12));
-        assertThat(new FigureSpread(RandomFigure.RIPPLE, 2, new double[] {1, 1}).histogram(2)).containsExactly(2, 0);
+        assertThat(new FigureSpread(DrawnFigure.ofBank(RandomFigure.RIPPLE), 2, new double[] {1, 1}).histogram(2)).containsExactly(2, 0);
     }
 
     /** Known points of the normal distribution, from tables (from memory: 1.645, 1.960, 2.576 sigma). */

@@ -1,0 +1,136 @@
+package org.stillrail.electrical.evaluation;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.stillrail.electrical.bank.Bank;
+import org.stillrail.electrical.bank.Node;
+import org.stillrail.electrical.requirement.Bound;
+import org.stillrail.electrical.requirement.Outcome;
+import org.stillrail.electrical.requirement.Verdict;
+import org.stillrail.electrical.ripple.PeriodicCurrent;
+import org.stillrail.electrical.ripple.Ripple;
+import org.stillrail.electrical.spread.DrawnFigure;
+import org.stillrail.electrical.spread.FurtherFigures;
+import org.stillrail.electrical.spread.RandomFigure;
+import org.stillrail.electrical.spread.RandomLimit;
+import org.stillrail.electrical.spread.Strays;
+import org.stillrail.electrical.stress.PartStress;
+
+/**
+ * What the parts of random banks bear, by the road of the verdicts: each bank is a corner of its own, with its parts' capacitance and ESR where they strayed to
+ * and as warm as those of the nominal bank, and the same judges look at it.
+ */
+final class StressSpread implements FurtherFigures {
+
+    private final EvaluationInput input;
+    private final Fitting fitting;
+    private final Corner surroundings;
+    private final VoltageRatingJudge voltage;
+    private final List<DrawnFigure> figures = new ArrayList<>();
+    private final List<LimitSpread> limits = new ArrayList<>();
+    private final List<String> unknown = new ArrayList<>();
+
+    /** @param nominalRippleV peak to peak where nothing strays, null where it is not known */
+    StressSpread(EvaluationInput input, Corner surroundings, Double nominalRippleV) {
+        this.fitting = Fitting.named(input);
+        this.input = fitting.input();
+        this.surroundings = surroundings;
+        this.voltage = new VoltageRatingJudge(this.input);
+        CornerFigures nominal = at(surroundings, nominalRippleV);
+        RippleCurrentJudge current = new RippleCurrentJudge(this.input);
+        TemperatureJudge temperature = new TemperatureJudge(this.input);
+        for (int k = 0; k < input.branches().size(); k++) {
+            PartStress stress = nominal.stressOf(k);
+            add(RandomFigure.RIPPLE_CURRENT, k, stress != null && stress.ripple() != null, current.at(nominal, k));
+            add(RandomFigure.CORE_TEMPERATURE, k, stress != null && stress.heat() != null, temperature.at(nominal, k));
+            addVoltage(k, voltage.at(nominal, k));
+        }
+    }
+
+    /** @param known whether the figure is, whatever the verdict on it */
+    private void add(RandomFigure kind, int branch, boolean known, Verdict verdict) {
+        if (known) {
+            figures.add(figure(kind, branch));
+        }
+        if (known && judged(verdict)) {
+            limit(kind, branch, verdict.limit(), verdict);
+        } else if (verdict.outcome() == Outcome.UNKNOWN) {
+            unknown.add(sentence(verdict));
+        }
+    }
+
+    /** Its limit goes with the warmth of the core, so what is drawn is the share of it. */
+    private void addVoltage(int branch, Verdict verdict) {
+        if (judged(verdict) && verdict.bound() == Bound.AT_MOST) {
+            figures.add(figure(RandomFigure.VOLTAGE_SHARE, branch));
+            limit(RandomFigure.VOLTAGE_SHARE, branch, 1, verdict);
+        } else if (verdict.outcome() == Outcome.UNKNOWN || judged(verdict)) {
+            unknown.add(sentence(verdict));
+        }
+    }
+
+    private void limit(RandomFigure kind, int branch, double limit, Verdict verdict) {
+        limits.add(new LimitSpread(verdict.requirement().label() + " of '" + input.branches().get(branch).label() + "'",
+                new RandomLimit(figure(kind, branch), Bound.AT_MOST, limit), null, null));
+    }
+
+    private DrawnFigure figure(RandomFigure kind, int branch) {
+        return new DrawnFigure(kind, branch, input.branches().get(branch).label());
+    }
+
+    private static boolean judged(Verdict verdict) {
+        return verdict.limit() != null && (verdict.outcome() == Outcome.MET || verdict.outcome() == Outcome.NOT_MET);
+    }
+
+    private static String sentence(Verdict verdict) {
+        return verdict.sentence().endsWith(".") ? verdict.sentence() : verdict.sentence() + ".";
+    }
+
+    @Override
+    public List<DrawnFigure> figures() {
+        return List.copyOf(figures);
+    }
+
+    /** In the order of the branches. */
+    List<LimitSpread> limits() {
+        return List.copyOf(limits);
+    }
+
+    /** What cannot be judged, in sentences. */
+    List<String> unknown() {
+        return List.copyOf(unknown);
+    }
+
+    @Override
+    public double[] of(Strays strays, double rippleV) {
+        CornerFigures drawn = at(surroundings.straying(strays, fitting), Double.isNaN(rippleV) ? null : (Double) rippleV);
+        return figures.stream().mapToDouble(figure -> value(figure, drawn)).toArray();
+    }
+
+    private double value(DrawnFigure figure, CornerFigures drawn) {
+        if (figure.kind() == RandomFigure.VOLTAGE_SHARE) {
+            Verdict verdict = voltage.at(drawn, figure.branch());
+            return judged(verdict) && verdict.limit() > 0 ? verdict.value() / verdict.limit() : Double.NaN;
+        }
+        PartStress stress = drawn.stressOf(figure.branch());
+        if (stress == null) {
+            return Double.NaN;
+        }
+        if (figure.kind() == RandomFigure.RIPPLE_CURRENT) {
+            return stress.ripple().equivalentA();
+        }
+        return stress.heat().runsAway() ? Double.NaN : stress.heat().coreC();
+    }
+
+    private CornerFigures at(Corner corner, Double rippleV) {
+        Bank bank = corner.bank();
+        Double atConverter = rippleV == null || bank.distance() == null || bank.connectedTo(Node.CONVERTER).isEmpty() ? null : atConverterV(corner);
+        return new CornerFigures(corner, bank, rippleV == null ? null : Tried.answer(rippleV), List.of(), null, null, null, atConverter, null,
+                CornerStress.of(input, corner, bank));
+    }
+
+    private Double atConverterV(Corner corner) {
+        PeriodicCurrent current = corner.current(input.rail());
+        return Ripple.quickAtConverterV(corner.bank(), current);
+    }
+}
