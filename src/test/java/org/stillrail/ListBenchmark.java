@@ -104,6 +104,10 @@ public final class ListBenchmark {
         pages.put("record of a project's origin", "/projects/" + team.project() + "/record?chain=" + team.origin() + "&page=200");
         pages.put("people", "/people");
         pages.put("settings", "/settings");
+        pages.put("choice of a part, text that many hold", "/banks/parts?text=77");
+        pages.put("choice of a part, text that none holds", "/banks/parts?text=nowhere");
+        pages.put("banks to compare, in many places", "/compare?find=1");
+        pages.put("banks to compare, nowhere", "/compare?find=nowhere");
         pages.put("a new bank: choice of parts", "/rails/" + team.rail() + "/banks/new");
         return pages;
     }

@@ -281,6 +281,9 @@ class HostileTextJourney {
         forms.ask(author, "main form[method=get]");
         author.open("/prior-designs?voltage=3.3&current=5&switching=500k");
         forms.ask(author, "main form[method=get]");
+        author.open("/compare?find=no.");
+        visit(author);
+        forms.ask(author, "main form[method=get]");
         author.open("/find?q=no.");
         visit(author);
         forms.ask(author, "form.find");
