@@ -7,6 +7,7 @@ import org.stillrail.electrical.evaluation.BankSpread;
 import org.stillrail.electrical.evaluation.LimitSpread;
 import org.stillrail.electrical.requirement.Bound;
 import org.stillrail.electrical.spread.FigureSpread;
+import org.stillrail.electrical.spread.RandomFigure;
 import org.stillrail.web.ChartData;
 import org.stillrail.web.ChartData.Axis;
 import org.stillrail.web.ChartData.Band;
@@ -37,8 +38,11 @@ final class SpreadCharts {
         return figure.most() - figure.least() > ALIKE * Math.abs(figure.most());
     }
 
-    /** What a branch bears is one of many figures: where it hardly moves, its line in the table says all. */
+    /** What a branch bears is one of many figures: where it hardly moves, its line in the table says all. Of the load step the larger side is drawn. */
     private static boolean worthDrawing(FigureSpread figure) {
+        if (figure.figure().kind() == RandomFigure.UNDERSHOOT || figure.figure().kind() == RandomFigure.OVERSHOOT) {
+            return false;
+        }
         return figure.figure().branch() == null ? strays(figure) : figure.most() - figure.least() > HARDLY * Math.abs(figure.most());
     }
 

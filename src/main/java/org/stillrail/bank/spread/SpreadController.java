@@ -42,6 +42,7 @@ class SpreadController {
 
     /** A page may take longer than a call of the API: on a busy machine many banks do. */
     private static final Duration LONGEST = Duration.ofSeconds(10);
+    private static final Duration LONGEST_WITH_STEP = Duration.ofSeconds(30);
 
     private final Banks banks;
     private final BankInputs inputs;
@@ -95,7 +96,7 @@ class SpreadController {
         }
         RecordedInput recorded = inputs.ofRecord(bank);
         try {
-            BankSpread spread = computing.within(LONGEST, () -> BankSpread.of(recorded.input(), question, THREADS));
+            BankSpread spread = computing.within(longest(question), () -> BankSpread.of(recorded.input(), question, THREADS));
             return Download.of(bank.name() + " rev " + bank.revision().number() + " spread.csv", Download.CSV,
                     SpreadCsv.of(spread, comments(bank, recorded, question, spread)));
         } catch (EvaluationRefusedException e) {
@@ -106,7 +107,11 @@ class SpreadController {
     }
 
     private Drawn draw(EvaluationInput input, SpreadQuestion question) {
-        return computing.within(LONGEST, () -> new Drawn(BankSpread.of(input, question, THREADS), Evaluation.evaluate(input)));
+        return computing.within(longest(question), () -> new Drawn(BankSpread.of(input, question, THREADS), Evaluation.evaluate(input)));
+    }
+
+    private static Duration longest(SpreadQuestion question) {
+        return question.loadStep() ? LONGEST_WITH_STEP : LONGEST;
     }
 
     /** @throws NoAnswerException where the program is at fault, for whoever logs it */
@@ -123,7 +128,7 @@ class SpreadController {
                 question.runs() + " random banks, seed " + question.seed() + "; tolerances " + SpreadForm.words(question.shape()) + "; parts of a branch "
                         + (question.lots() ? "from one lot" : "each by itself") + "; ambient " + spread.surroundings().conditions().ambientC()
                         + " degC, input " + spread.surroundings().conditions().inputV() + " V, parts " + (question.old() ? "at the end of life" : "new")
-                        + (question.stress() ? "; stress of each branch's parts drawn too" : ""),
+                        + (question.stress() ? "; stress of each branch's parts drawn too" : "") + (question.loadStep() ? "; load step drawn too" : ""),
                 "ESR and |Z| at the crossover of " + spread.frequencies().crossoverHz() + " Hz and at the switching frequency of "
                         + spread.frequencies().switchingHz() + " Hz; shares with the 95 % interval of Clopper and Pearson"));
         comments.addAll(spread.unknown());

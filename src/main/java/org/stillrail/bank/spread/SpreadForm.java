@@ -33,13 +33,18 @@ final class SpreadForm {
         Boolean old = form.read("age", "Age", true, text -> either(text, OLD, NEW));
         Axis input = form.read("input", "Input voltage", true, text -> choice(Axis.class, text));
         Boolean stress = form.read("stress", "Stress of the parts", false, text -> either(text, DRAWN, LEFT_OUT));
-        return form.errors().none() ? new SpreadQuestion(runs, seed, shape, lots, ambient, old, input, Boolean.TRUE.equals(stress)) : null;
+        boolean stepped = Boolean.TRUE.equals(form.read("step", "Load step", false, text -> either(text, DRAWN, LEFT_OUT)));
+        if (stepped && runs != null && runs > SpreadQuestion.MOST_STEPPED) {
+            form.errors().add("runs", "Number of banks must be from 1 to " + SpreadQuestion.MOST_STEPPED + " where the load step is drawn");
+        }
+        return form.errors().none() ? new SpreadQuestion(runs, seed, shape, lots, ambient, old, input, Boolean.TRUE.equals(stress), stepped) : null;
     }
 
     static String query(SpreadQuestion question) {
         return "?runs=" + question.runs() + "&seed=" + question.seed() + "&shape=" + key(question.shape()) + "&parts="
                 + (question.lots() ? LOT : SINGLE) + "&ambient=" + key(question.ambient()) + "&age=" + (question.old() ? OLD : NEW)
-                + "&input=" + key(question.input()) + "&stress=" + (question.stress() ? DRAWN : LEFT_OUT);
+                + "&input=" + key(question.input()) + "&stress=" + (question.stress() ? DRAWN : LEFT_OUT)
+                + "&step=" + (question.loadStep() ? DRAWN : LEFT_OUT);
     }
 
     static Map<String, String> shapes() {

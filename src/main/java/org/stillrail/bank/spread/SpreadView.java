@@ -30,6 +30,7 @@ record SpreadView(
 
     private static final int YIELD_DIGITS = 6;
     private static final int INTERVAL_DIGITS = 5;
+    private static final double LEAST_SIGMA_K = 0.01;
 
     /** @param share in words where it is not known */
     record LimitLine(String name, String figure, String limit, String share, String interval, String outcome, String css, String corner) {
@@ -95,6 +96,7 @@ record SpreadView(
             case PHASE_MARGIN, CROSSOVER -> Requirement.PHASE_MARGIN;
             case RIPPLE_CURRENT -> Requirement.RIPPLE_CURRENT;
             case CORE_TEMPERATURE -> Requirement.TEMPERATURE;
+            case UNDERSHOOT, OVERSHOOT, DEVIATION -> Requirement.DEVIATION;
             case VOLTAGE_SHARE -> Requirement.VOLTAGE_RATING;
             case ESR_AT_CROSSOVER, ESR_AT_SWITCHING, ESR_FOR_CONVERTER_AT_CROSSOVER -> Requirement.ESR_WINDOW;
         };
@@ -108,8 +110,15 @@ record SpreadView(
         PROBABILITIES.forEach(probability -> values.add(Quantity.format(spread.quantile(probability).value(), unit)));
         values.add(Quantity.format(spread.most(), unit));
         values.add(Quantity.format(spread.mean(), unit));
-        values.add(SpreadCharts.strays(spread) ? Quantity.format(spread.sigma(), unit.equals("degC") ? "K" : unit, 3) : "does not stray");
+        values.add(SpreadCharts.strays(spread) ? sigma(spread.sigma(), unit) : "does not stray");
         return new FigureLine(spread.figure().label(), values);
+    }
+
+    private static String sigma(double sigma, String unit) {
+        if (!unit.equals("degC")) {
+            return Quantity.format(sigma, unit, 3);
+        }
+        return sigma < LEAST_SIGMA_K ? "under " + Quantity.format(LEAST_SIGMA_K, "K") : Quantity.format(sigma, "K", 3);
     }
 
     private static List<StrayLine> straying(BankSpread spread) {
@@ -159,6 +168,10 @@ record SpreadView(
             sentences.add("Ripple current, core temperature and voltage are worked out for one part of each branch as their verdicts are, at the ambient chosen: the current is"
                     + " weighed by frequency, all parts of a branch carry the same, and capacitance and ESR are those at the warmth of the nominal bank. The derating of "
                     + "the voltage is that of the rail's highest ambient, or of the core where this is warmer. What strays by less than 1 % has no chart.");
+        }
+        if (spread.question().loadStep()) {
+            sentences.add("The load step and its way back are those of the verdict: each bank with its own crossover, the compensator that is placed for the nominal "
+                    + "bank, the duty's limits, and the fits of its parts at the warmth of the nominal bank.");
         }
         if (spread.input().branches().stream().anyMatch(branch -> branch.alternates() != null)) {
             sentences.add("The named parts are drawn, not their alternates.");

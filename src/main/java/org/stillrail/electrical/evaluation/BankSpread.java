@@ -12,6 +12,7 @@ import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.ripple.PeriodicCurrent;
 import org.stillrail.electrical.ripple.Ripple;
 import org.stillrail.electrical.spread.Axis;
+import org.stillrail.electrical.spread.FigureSpread;
 import org.stillrail.electrical.spread.FurtherFigures;
 import org.stillrail.electrical.spread.MonteCarlo;
 import org.stillrail.electrical.spread.RandomBank;
@@ -54,7 +55,9 @@ public record BankSpread(
 
     private static BankSpread draw(EvaluationInput input, SpreadQuestion question, int threads) {
         Corner surroundings = Corner.surroundings(input, question.ambient(), question.old(), question.input());
-        RandomLoop loop = loop(input, surroundings);
+        Corner nominal = Corner.surroundings(input, Axis.NOMINAL, false, Axis.NOMINAL);
+        Tried<Compensation> compensation = Judgement.compensation(input.rail(), nominal.bank());
+        RandomLoop loop = compensation == null ? null : loop(input.rail(), compensation, nominal, surroundings);
         KeyFrequencies frequencies = KeyFrequencies.of(input.rail().converter(), loop == null ? null : loop.crossoverHz());
         List<String> unknown = new ArrayList<>();
         Tried<PeriodicCurrent> current = Tried.of(() -> surroundings.current(input.rail()));
@@ -66,13 +69,21 @@ public record BankSpread(
         RandomLoop drawn = input.distance() == null ? loop : null;
         RandomBank bank = bank(input, question, surroundings, current.value(), frequencies, drawn);
         List<LimitSpread> asked = new ArrayList<>(limits(input, surroundings.bank(), current.value(), frequencies, drawn));
+        List<FurtherFigures> further = new ArrayList<>();
         StressSpread stress = question.stress() ? new StressSpread(input, surroundings, rippleV(surroundings.bank(), current.value())) : null;
         if (stress != null) {
             asked.addAll(stress.limits());
             unknown.addAll(stress.unknown());
+            further.add(stress);
+        }
+        StepSpread step = question.loadStep() ? new StepSpread(input, surroundings, compensation) : null;
+        if (step != null) {
+            asked.addAll(step.limits());
+            unknown.addAll(step.unknown());
+            further.add(step);
         }
         List<RandomLimit> judged = asked.stream().filter(each -> each.unknown() == null).map(LimitSpread::limit).toList();
-        MonteCarlo result = MonteCarlo.of(bank, stress == null ? FurtherFigures.NONE : stress, judged, question.runs(), question.seed(), threads);
+        MonteCarlo result = MonteCarlo.of(bank, further, judged, question.runs(), question.seed(), threads);
         List<LimitSpread> limits = new ArrayList<>();
         int next = 0;
         for (LimitSpread each : asked) {
@@ -83,9 +94,19 @@ public record BankSpread(
         if (loop != null && drawn == null) {
             unknown.add("The loop of a bank at two nodes is not drawn.");
         }
-        unknown.add((stress == null ? "Load step, stress and temperature are" : "Load step and life are")
-                + " not drawn: nobody knows how many of these banks keep their limits.");
+        for (FigureSpread figure : result.figures()) {
+            if (figure.runs() < question.runs()) {
+                unknown.add(figure.figure().label() + " of " + (question.runs() - figure.runs()) + " of " + question.runs()
+                        + " banks is not known; they count as banks that do not keep its limit.");
+            }
+        }
+        unknown.add(notDrawn(question) + " not drawn: nobody knows how many of these banks keep their limits.");
         return new BankSpread(input, question, frequencies, surroundings, bank, result, limits, unknown.stream().distinct().toList());
+    }
+
+    private static String notDrawn(SpreadQuestion question) {
+        return question.stress() ? question.loadStep() ? "The life of the parts is" : "Load step and life are"
+                : question.loadStep() ? "Stress, temperature and life are" : "Load step, stress, temperature and life are";
     }
 
     private static Double rippleV(Bank nominal, PeriodicCurrent current) {
@@ -93,13 +114,8 @@ public record BankSpread(
     }
 
     /** With nothing astray it crosses where all random banks are read; null where there is none, or no crossover. */
-    private static RandomLoop loop(EvaluationInput input, Corner surroundings) {
-        RailFigures rail = input.rail();
-        if (rail.converter().control() == null || rail.converter().topology() != Topology.BUCK) {
-            return null;
-        }
-        Corner nominal = Corner.surroundings(input, Axis.NOMINAL, false, Axis.NOMINAL);
-        Tried<RandomLoop> loop = Compensation.of(rail, nominal.bank()).then(placed -> {
+    private static RandomLoop loop(RailFigures rail, Tried<Compensation> compensation, Corner nominal, Corner surroundings) {
+        Tried<RandomLoop> loop = compensation.then(placed -> {
             Double crossoverHz = LoopBand.of(nominal.bank(), placed.at(nominal, rail), placed.wantedHz()).crossoverHz();
             return crossoverHz == null ? null : new RandomLoop(placed.at(surroundings, rail), crossoverHz, placed.wantedHz(), LoopBand.SPREAD);
         });

@@ -96,7 +96,8 @@ record Judgement(EvaluationInput input, Tried<Compensation> compensation, List<V
         return decisive;
     }
 
-    private static Tried<Compensation> compensation(RailFigures rail, Bank nominal) {
+    /** Placed for the nominal bank; null without a control, and where the loop of the converter is not modelled. */
+    static Tried<Compensation> compensation(RailFigures rail, Bank nominal) {
         boolean looped = rail.converter().control() != null && rail.converter().topology() == Topology.BUCK;
         return looped ? Compensation.of(rail, nominal) : null;
     }

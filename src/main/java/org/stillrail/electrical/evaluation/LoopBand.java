@@ -58,6 +58,13 @@ record LoopBand(
                 impedancePeak[0]);
     }
 
+    /** Crossover, margins and stability alone, which is all that the load step needs of it. */
+    static LoopBand crossing(Bank bank, Converter converter) {
+        double switchingHz = converter.stage().switchingHz();
+        LoopMargins loop = Loop.margins(bank, converter, LOWEST_SHARE * switchingHz, SPREAD * switchingHz);
+        return new LoopBand(loop.crossoverHz(), 0, 0, loop.phaseMarginDeg(), loop.gainMarginDb(), loop.stable(), 0, 0, null, loop.esrAtCrossoverOhm(), 0);
+    }
+
     /** The points of the band, and the neighbour beyond each end. */
     private static FrequencyGrid round(FrequencyGrid all, double low, double high) {
         int first = 0;

@@ -30,7 +30,7 @@ final class Draws {
     private static final double FLOOR_HZ = 1e9;
 
     private final RandomBank bank;
-    private final FurtherFigures further;
+    private final List<FurtherFigures> further;
     private final List<DrawnFigure> figures;
     private final RippleBasis basis;
     private final Laid harmonics;
@@ -56,11 +56,12 @@ final class Draws {
         }
     }
 
-    Draws(RandomBank bank, FurtherFigures further) {
+    Draws(RandomBank bank, List<? extends FurtherFigures> further) {
         this.bank = bank;
-        this.further = further;
+        this.further = List.copyOf(further);
         this.figures = Stream.concat(
-                Arrays.stream(RandomFigure.values()).filter(bank::has).map(DrawnFigure::ofBank), further.figures().stream()).toList();
+                Arrays.stream(RandomFigure.values()).filter(bank::has).map(DrawnFigure::ofBank),
+                further.stream().flatMap(each -> each.figures().stream())).toList();
         this.basis = bank.current() == null ? null : RippleBasis.of(extremes(bank), bank.current());
         this.harmonics = Laid.of(bank, basis == null ? FrequencyGrid.of(bank.switchingHz()) : basis.frequencies());
         this.readings = Laid.of(bank, FrequencyGrid.of(distinct(bank.crossoverHz(), bank.switchingHz())));
@@ -174,9 +175,9 @@ final class Draws {
             added[k] = strays.resistance().get(k) * seriesOhm[k] / count;
         }
         double[] ofImpedance = ofImpedance(elastance, added, strays.inductorFactor());
-        double[] others = further.of(strays, ofImpedance[RandomFigure.RIPPLE.ordinal()]);
+        double rippleV = ofImpedance[RandomFigure.RIPPLE.ordinal()];
         return DoubleStream.concat(Arrays.stream(RandomFigure.values()).filter(bank::has).mapToDouble(figure -> ofImpedance[figure.ordinal()]),
-                Arrays.stream(others)).toArray();
+                further.stream().flatMapToDouble(each -> Arrays.stream(each.of(strays, rippleV)))).toArray();
     }
 
     /** In the order of {@link RandomFigure}; what is not known of the bank is not a number. */

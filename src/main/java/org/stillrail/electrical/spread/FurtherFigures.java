@@ -8,18 +8,6 @@ import java.util.List;
  */
 public interface FurtherFigures {
 
-    FurtherFigures NONE = new FurtherFigures() {
-        @Override
-        public List<DrawnFigure> figures() {
-            return List.of();
-        }
-
-        @Override
-        public double[] of(Strays strays, double rippleV) {
-            return new double[0];
-        }
-    };
-
     List<DrawnFigure> figures();
 
     /**

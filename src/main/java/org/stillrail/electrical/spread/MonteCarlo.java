@@ -35,7 +35,7 @@ public record MonteCarlo(
 
     /** Without further figures. */
     public static MonteCarlo of(RandomBank bank, List<RandomLimit> limits, int runs, long seed, int threads) {
-        return of(bank, FurtherFigures.NONE, limits, runs, seed, threads);
+        return of(bank, List.of(), limits, runs, seed, threads);
     }
 
     /**
@@ -43,7 +43,7 @@ public record MonteCarlo(
      * @param threads 1 to {@value #MOST_THREADS}
      * @throws CancellationException when the calling thread is interrupted
      */
-    public static MonteCarlo of(RandomBank bank, FurtherFigures further, List<RandomLimit> limits, int runs, long seed, int threads) {
+    public static MonteCarlo of(RandomBank bank, List<? extends FurtherFigures> further, List<RandomLimit> limits, int runs, long seed, int threads) {
         if (runs < 1 || runs > MOST_RUNS) {
             throw new IllegalArgumentException("runs must be 1 to " + MOST_RUNS + ", not " + runs);
         }

@@ -19,7 +19,12 @@ public enum RandomFigure {
     RIPPLE_CURRENT("Ripple current", "A"),
     CORE_TEMPERATURE("Core temperature", "degC"),
     /** With half the ripple, over what the derating rule leaves of the rating. */
-    VOLTAGE_SHARE("Share of the allowed voltage", "");
+    VOLTAGE_SHARE("Share of the allowed voltage", ""),
+    /** Of the load step and of its way back. */
+    UNDERSHOOT("Undershoot", "V"),
+    OVERSHOOT("Overshoot", "V"),
+    /** The larger of the two. */
+    DEVIATION("Deviation", "V");
 
     private final String label;
     private final String unit;
@@ -41,7 +46,10 @@ public enum RandomFigure {
 
     /** Whether it needs more than the impedance of a bank, see {@link FurtherFigures}. */
     boolean further() {
-        return this == RIPPLE_CURRENT || this == CORE_TEMPERATURE || this == VOLTAGE_SHARE;
+        return switch (this) {
+            case RIPPLE_CURRENT, CORE_TEMPERATURE, VOLTAGE_SHARE, UNDERSHOOT, OVERSHOOT, DEVIATION -> true;
+            default -> false;
+        };
     }
 
     public String label() {

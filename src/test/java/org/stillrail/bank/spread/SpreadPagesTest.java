@@ -62,7 +62,7 @@ class SpreadPagesTest {
     void theBankLeadsThereAndWhatIsAskedStandsInTheAddress() throws Exception {
         Bank bank = bank();
         open("/banks/" + bank.id()).andExpect(content().string(containsString("href=\"" + path(bank) + "\">How does it spread?")));
-        open(path(bank)).andExpect(redirectedUrl(path(bank) + "?runs=5000&seed=1&shape=uniform&parts=lot&ambient=nominal&age=new&input=nominal&stress=out"));
+        open(path(bank)).andExpect(redirectedUrl(path(bank) + "?runs=5000&seed=1&shape=uniform&parts=lot&ambient=nominal&age=new&input=nominal&stress=out&step=out"));
         open(path(bank) + QUESTION).andExpect(status().isOk())
                 .andExpect(content().string(containsString("of 500 random banks keep all limits below")))
                 .andExpect(content().string(containsString("Clopper and Pearson")))
@@ -78,7 +78,7 @@ class SpreadPagesTest {
     @Test
     void theStressOfThePartsIsDrawnWhereItIsAskedFor() throws Exception {
         Bank bank = bank();
-        open(path(bank) + QUESTION).andExpect(content().string(containsString("Load step, stress and temperature are not drawn")))
+        open(path(bank) + QUESTION).andExpect(content().string(containsString("Load step, stress, temperature and life are not drawn")))
                 .andExpect(content().string(not(containsString("Core temperature of"))));
         open(path(bank) + QUESTION + "&stress=drawn").andExpect(status().isOk())
                 .andExpect(content().string(containsString("Core temperature of &#39;bulk&#39;")))
@@ -94,6 +94,21 @@ class SpreadPagesTest {
                 .anyMatch(line -> line.contains("Limit: Voltage rating of 'bulk',,") && line.contains(",at most,1.0,500,"))
                 .anyMatch(line -> line.endsWith("; stress of each branch's parts drawn too"));
         open(path(bank) + QUESTION + "&stress=perhaps").andExpect(content().string(containsString("Choose one of the list")));
+    }
+
+    /** It takes longer for each bank, so fewer are allowed; the field is named and what was typed stays. */
+    @Test
+    void theLoadStepIsDrawnOfFewerBanks() throws Exception {
+        Bank bank = bank();
+        String many = QUESTION.replace("runs=500", "runs=2001") + "&step=drawn";
+        open(path(bank) + many).andExpect(status().isOk())
+                .andExpect(content().string(containsString("Number of banks must be from 1 to 2000 where the load step is drawn")))
+                .andExpect(content().string(containsString("value=\"2001\"")))
+                .andExpect(content().string(not(containsString("random banks keep"))));
+        open(path(bank) + ".csv" + many).andExpect(status().isBadRequest());
+        open(path(bank) + QUESTION.replace("runs=500", "runs=20") + "&step=drawn").andExpect(status().isOk())
+                .andExpect(content().string(containsString("of 20 random banks keep all limits below")))
+                .andExpect(content().string(containsString("The rail states no load step.")));
     }
 
     @Test

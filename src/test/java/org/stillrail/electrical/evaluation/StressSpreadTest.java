@@ -159,7 +159,7 @@ class StressSpreadTest {
         StressRules half = StressRules.DEFAULT.with(new StressRule(Technology.POLYMER_ALUMINIUM, 0.5, 1, 0, null, 1, "the team"));
         EvaluationInput input = Rails.input(loose(20), alone);
         input = input.withSettings(input.settings().withStressRules(half));
-        BankSpread spread = BankSpread.of(input, new SpreadQuestion(4000, 3, Tolerance.Shape.UNIFORM, true, Axis.NOMINAL, false, Axis.NOMINAL, true), 2);
+        BankSpread spread = BankSpread.of(input, new SpreadQuestion(4000, 3, Tolerance.Shape.UNIFORM, true, Axis.NOMINAL, false, Axis.NOMINAL).withStress(), 2);
         LimitSpread current = spread.limits().stream().filter(each -> each.limit().figure().kind() == RandomFigure.RIPPLE_CURRENT).findFirst().orElseThrow();
         Check.that(Topic.SPREAD, "Ripple current of a part alone where the inductor is even within 20 %: least and most, dI / sqrt 12 over 1.2 and 0.8")
                 .source(Source.fromMemory("mean square of a triangle, any textbook")).expected("A", nominalA / 1.2, nominalA / 0.8).relative(1e-3)

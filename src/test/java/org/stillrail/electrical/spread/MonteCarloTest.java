@@ -127,7 +127,7 @@ class MonteCarloTest {
     @ParameterizedTest
     @MethodSource("banks")
     void quickFiguresAreThoseOfTheBankItself(RandomBank bank) {
-        Draws draws = new Draws(bank, FurtherFigures.NONE);
+        Draws draws = new Draws(bank, List.of());
         assertThat(draws.rippleError()).isLessThan(1e-3);
         int runs = 40;
         double[][] quick = new double[draws.figures().size()][runs];
