@@ -153,14 +153,14 @@ class RailController {
             UUID id = form.read("preset", "Preset", true, UUID::fromString);
             if (id != null) {
                 presets.find(id).ifPresentOrElse(
-                        preset -> RailForm.fillConverter(form, preset.converter()),
+                        preset -> ConverterForm.fill(form, preset.converter()),
                         () -> form.errors().add("preset", "There is no such preset"));
             }
             return true;
         }
         if (form.get("keepPreset") != null) {
             String name = form.text("presetName", "Name of the preset", true);
-            ConverterFigures converter = RailForm.readConverter(form);
+            ConverterFigures converter = ConverterForm.read(form);
             if (name != null && converter != null && !presets.insert(name, converter, person.displayName(), OffsetDateTime.now(clock))) {
                 form.errors().add("presetName", "There is a preset '" + name + "' already; choose another name");
             }
@@ -189,10 +189,10 @@ class RailController {
         model.addAttribute("form", form);
         model.addAttribute("errors", form.errors());
         model.addAttribute("presets", choices);
-        model.addAttribute("topologies", RailForm.topologies());
-        model.addAttribute("controls", RailForm.controls());
-        model.addAttribute("compensations", RailForm.compensations());
-        model.addAttribute("amplifiers", RailForm.amplifiers());
+        model.addAttribute("topologies", ConverterForm.topologies());
+        model.addAttribute("controls", ControlForm.controls());
+        model.addAttribute("compensations", ControlForm.compensations());
+        model.addAttribute("amplifiers", ControlForm.amplifiers());
         return "project/rail-edit";
     }
 }

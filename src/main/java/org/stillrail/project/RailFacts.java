@@ -91,7 +91,7 @@ public final class RailFacts {
 
     private void converter(ConverterFigures converter) {
         if (converter.topology() == Topology.DRAWN) {
-            add("Converter", "its current into the bank drawn by points, " + RailForm.points(converter.drawnCurrent()).entry("s", "A") + "; switching at "
+            add("Converter", "its current into the bank drawn by points, " + ConverterForm.points(converter.drawnCurrent()).entry("s", "A") + "; switching at "
                     + q(converter.switchingHz(), "Hz") + " ±" + q(converter.switchingTolerancePercent(), "%"), null);
         } else {
             inductive(converter);

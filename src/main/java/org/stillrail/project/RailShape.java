@@ -42,10 +42,10 @@ final class RailShape implements FormShape<RailDocument> {
     @Override
     public String words(String field, String value) {
         return switch (field) {
-            case "topology" -> RailForm.topologies().getOrDefault(value, value);
-            case "control" -> RailForm.controls().getOrDefault(value, value);
-            case "compensation" -> RailForm.compensations().getOrDefault(value, value);
-            case "amplifier" -> RailForm.amplifiers().getOrDefault(value, value);
+            case "topology" -> ConverterForm.topologies().getOrDefault(value, value);
+            case "control" -> ControlForm.controls().getOrDefault(value, value);
+            case "compensation" -> ControlForm.compensations().getOrDefault(value, value);
+            case "amplifier" -> ControlForm.amplifiers().getOrDefault(value, value);
             default -> value;
         };
     }
