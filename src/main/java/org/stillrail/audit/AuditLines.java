@@ -65,11 +65,18 @@ public class AuditLines {
     /** One page of what a record says of these subjects, newest first. */
     public List<AuditEvent> about(Collection<String> subjects, Source source, int offset, int most) {
         String from = source.own() ? "audit_event where true" : "origin_audit_event where chain = :chain";
-        return jdbc.sql("select * from " + from + " and about in (:subjects) order by sequence_number desc offset :offset rows fetch next :most rows only")
+        // The numbers of the page come from the index alone; only its own lines are read as a whole.
+        List<Long> numbers = jdbc.sql("select sequence_number from " + from
+                        + " and about in (:subjects) order by sequence_number desc offset :offset rows fetch next :most rows only")
                 .param("chain", source.chain())
                 .param("subjects", subjects)
                 .param("offset", offset)
                 .param("most", most)
+                .query(Long.class)
+                .list();
+        return numbers.isEmpty() ? List.of() : jdbc.sql("select * from " + from + " and sequence_number in (:numbers) order by sequence_number desc")
+                .param("chain", source.chain())
+                .param("numbers", numbers)
                 .query(AuditEvents::eventRow)
                 .list();
     }
