@@ -84,6 +84,7 @@ record SpreadView(
         return switch (requirement(figure.kind())) {
             case RIPPLE_CURRENT -> stress.rippleCurrent();
             case TEMPERATURE -> stress.temperature();
+            case LIFE -> stress.life();
             default -> stress.voltage();
         };
     }
@@ -97,6 +98,7 @@ record SpreadView(
             case RIPPLE_CURRENT -> Requirement.RIPPLE_CURRENT;
             case CORE_TEMPERATURE -> Requirement.TEMPERATURE;
             case UNDERSHOOT, OVERSHOOT, DEVIATION -> Requirement.DEVIATION;
+            case LIFE -> Requirement.LIFE;
             case VOLTAGE_SHARE -> Requirement.VOLTAGE_RATING;
             case ESR_AT_CROSSOVER, ESR_AT_SWITCHING, ESR_FOR_CONVERTER_AT_CROSSOVER -> Requirement.ESR_WINDOW;
         };
@@ -165,7 +167,7 @@ record SpreadView(
                     + "loop is read on 100 frequencies a decade.");
         }
         if (spread.question().stress()) {
-            sentences.add("Ripple current, core temperature and voltage are worked out for one part of each branch as their verdicts are, at the ambient chosen: the current is"
+            sentences.add("Ripple current, core temperature, life and voltage are worked out for one part of each branch as their verdicts are, at the ambient chosen: the current is"
                     + " weighed by frequency, all parts of a branch carry the same, and capacitance and ESR are those at the warmth of the nominal bank. The derating of "
                     + "the voltage is that of the rail's highest ambient, or of the core where this is warmer. What strays by less than 1 % has no chart.");
         }

@@ -100,13 +100,13 @@ public record BankSpread(
                         + " banks is not known; they count as banks that do not keep its limit.");
             }
         }
-        unknown.add(notDrawn(question) + " not drawn: nobody knows how many of these banks keep their limits.");
+        unknown.add(notDrawn(question));
         return new BankSpread(input, question, frequencies, surroundings, bank, result, limits, unknown.stream().distinct().toList());
     }
 
     private static String notDrawn(SpreadQuestion question) {
-        return question.stress() ? question.loadStep() ? "The life of the parts is" : "Load step and life are"
-                : question.loadStep() ? "Stress, temperature and life are" : "Load step, stress, temperature and life are";
+        return "Not drawn: " + (question.loadStep() ? "" : "load step, ") + (question.stress() ? "" : "ripple current, temperature, life, voltage rating, ")
+                + "gain margin, bulk charge, window, start-up and reverse voltage. Nobody knows how many of these banks keep those limits.";
     }
 
     private static Double rippleV(Bank nominal, PeriodicCurrent current) {

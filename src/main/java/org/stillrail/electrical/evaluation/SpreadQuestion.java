@@ -14,7 +14,7 @@ import org.stillrail.electrical.spread.Tolerance;
  * @param ambient of the rail's temperatures
  * @param old     whether the rail's life is over, with the parts' drift to the end of life
  * @param input   of the converter's voltages
- * @param stress  whether each branch's ripple current, warmth and voltage are worked out too, which takes longer
+ * @param stress  whether each branch's ripple current, warmth, life and voltage are worked out too, which takes longer
  * @param loadStep whether the rail's load step is gone through with each bank, which takes much longer
  */
 public record SpreadQuestion(

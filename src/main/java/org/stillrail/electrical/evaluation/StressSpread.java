@@ -39,10 +39,12 @@ final class StressSpread implements FurtherFigures {
         CornerFigures nominal = at(surroundings, nominalRippleV);
         RippleCurrentJudge current = new RippleCurrentJudge(this.input);
         TemperatureJudge temperature = new TemperatureJudge(this.input);
+        LifeJudge life = new LifeJudge(this.input);
         for (int k = 0; k < input.branches().size(); k++) {
             PartStress stress = nominal.stressOf(k);
             add(RandomFigure.RIPPLE_CURRENT, k, stress != null && stress.ripple() != null, current.at(nominal, k));
             add(RandomFigure.CORE_TEMPERATURE, k, stress != null && stress.heat() != null, temperature.at(nominal, k));
+            add(RandomFigure.LIFE, k, stress != null && stress.life().modelled() && input.rail().life() != null, life.at(nominal, k));
             addVoltage(k, voltage.at(nominal, k));
         }
     }
@@ -54,7 +56,7 @@ final class StressSpread implements FurtherFigures {
         }
         if (known && judged(verdict)) {
             limit(kind, branch, verdict.limit(), verdict);
-        } else if (verdict.outcome() == Outcome.UNKNOWN) {
+        } else if (verdict.outcome() == Outcome.UNKNOWN || verdict.outcome() == Outcome.NOT_MODELLED) {
             unknown.add(sentence(verdict));
         }
     }
@@ -71,7 +73,7 @@ final class StressSpread implements FurtherFigures {
 
     private void limit(RandomFigure kind, int branch, double limit, Verdict verdict) {
         limits.add(new LimitSpread(verdict.requirement().label() + " of '" + input.branches().get(branch).label() + "'",
-                new RandomLimit(figure(kind, branch), Bound.AT_MOST, limit), null, null));
+                new RandomLimit(figure(kind, branch), verdict.bound(), limit), null, null));
     }
 
     private DrawnFigure figure(RandomFigure kind, int branch) {
@@ -116,10 +118,12 @@ final class StressSpread implements FurtherFigures {
         if (stress == null) {
             return Double.NaN;
         }
-        if (figure.kind() == RandomFigure.RIPPLE_CURRENT) {
-            return stress.ripple().equivalentA();
-        }
-        return stress.heat().runsAway() ? Double.NaN : stress.heat().coreC();
+        Double value = switch (figure.kind()) {
+            case RIPPLE_CURRENT -> (Double) stress.ripple().equivalentA();
+            case LIFE -> stress.life().hours();
+            default -> stress.heat().coreC();
+        };
+        return value == null ? Double.NaN : value;
     }
 
     private CornerFigures at(Corner corner, Double rippleV) {

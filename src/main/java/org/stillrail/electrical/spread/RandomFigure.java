@@ -18,6 +18,7 @@ public enum RandomFigure {
     /** Of one part of a branch, as its verdict weighs it. */
     RIPPLE_CURRENT("Ripple current", "A"),
     CORE_TEMPERATURE("Core temperature", "degC"),
+    LIFE("Life", "h"),
     /** With half the ripple, over what the derating rule leaves of the rating. */
     VOLTAGE_SHARE("Share of the allowed voltage", ""),
     /** Of the load step and of its way back. */
@@ -47,7 +48,7 @@ public enum RandomFigure {
     /** Whether it needs more than the impedance of a bank, see {@link FurtherFigures}. */
     boolean further() {
         return switch (this) {
-            case RIPPLE_CURRENT, CORE_TEMPERATURE, VOLTAGE_SHARE, UNDERSHOOT, OVERSHOOT, DEVIATION -> true;
+            case RIPPLE_CURRENT, CORE_TEMPERATURE, LIFE, VOLTAGE_SHARE, UNDERSHOOT, OVERSHOOT, DEVIATION -> true;
             default -> false;
         };
     }

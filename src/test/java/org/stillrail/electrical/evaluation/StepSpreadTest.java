@@ -160,7 +160,22 @@ class StepSpreadTest {
         RailFigures open = Rails.with(Rails.everything(), new ConverterFigures(Topology.BUCK, 2.2e-6, 0, 0.01, 1, Rails.SWITCHING_HZ, 0, null, null));
         assertNoStep(Rails.input(open, bulk(0.2, 0.5, 1.5)), "The converter's control is not stated");
         assertThat(BankSpread.of(Rails.input(rail(0, ALLOWED_V), bulk(0.2, 0.5, 1.5)), ASKED, 1).unknown())
-                .anyMatch(sentence -> sentence.startsWith("Stress, temperature and life are not drawn"));
+                .anyMatch(sentence -> sentence.startsWith("Not drawn: ripple current, temperature, life"));
+    }
+
+    /** With a tenth of its inductance the loop crosses far too high: such banks have no step, and count against the yield. */
+    @Test
+    void aBankWhoseLoopIsNotStableKeepsNoLimit() {
+        EvaluationInput input = Rails.input(rail(90, 10), bulk(0.2, 0.5, 1.5), ceramic(0.1));
+        Corner surroundings = Corner.surroundings(input, Axis.NOMINAL, false, Axis.NOMINAL);
+        Tried<Compensation> compensation = Judgement.compensation(input.rail(), surroundings.bank());
+        Corner least = surroundings.straying(new Strays(List.of(0.0, 0.0), List.of(0.0, 0.0), 0.1), Fitting.named(input));
+        assertThat(LoopBand.crossing(least.bank(), compensation.value().at(least, input.rail())).stable()).isFalse();
+        BankSpread spread = BankSpread.of(input, question(200), 2);
+        int stable = spread.result().figure(RandomFigure.DEVIATION).runs();
+        assertThat(stable).isBetween(1, 199);
+        assertThat(limit(spread).yield().kept()).isEqualTo(stable);
+        assertThat(spread.unknown()).contains("Deviation of " + (200 - stable) + " of 200 banks is not known; they count as banks that do not keep its limit.");
     }
 
     private static void assertNoStep(EvaluationInput input, String why) {

@@ -5,6 +5,7 @@ import static org.assertj.core.data.Percentage.withPercentage;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -72,7 +73,7 @@ class StressSpreadTest {
                 new ConverterFigures(Topology.BUCK, 2.2e-6, inductorPercent, 0.01, 1, Rails.SWITCHING_HZ, 0, Rails.placed(40e3, 60), 15.0));
     }
 
-    /** Ripple current, core temperature and share of the allowed voltage of each branch, at a corner. */
+    /** Ripple current, core temperature, life where it is asked, and share of the allowed voltage of each branch, at a corner. */
     static List<Double> stress(Corner corner, EvaluationInput input) {
         List<Double> figures = new ArrayList<>();
         CornerFigures at = new CornerFigures(corner, corner.bank(), Tried.of(() -> Ripple.quickPeakToPeakV(corner.bank(), corner.current(input.rail()))), List.of(),
@@ -80,7 +81,11 @@ class StressSpreadTest {
         for (int k = 0; k < input.branches().size(); k++) {
             PartStress stress = at.stressOf(k);
             Verdict voltage = new VoltageRatingJudge(input).at(at, k);
-            figures.addAll(List.of(stress.ripple().equivalentA(), stress.heat().coreC(), voltage.value() / voltage.limit()));
+            figures.addAll(List.of(stress.ripple().equivalentA(), stress.heat().coreC()));
+            if (stress.life().modelled() && input.rail().life() != null) {
+                figures.add(stress.life().hours());
+            }
+            figures.add(voltage.value() / voltage.limit());
         }
         return figures;
     }
@@ -93,25 +98,30 @@ class StressSpreadTest {
     @ParameterizedTest
     @ValueSource(booleans = {false, true})
     void withoutTolerancesEachBankIsTheNominalCorner(boolean apart) {
-        EvaluationInput together = Rails.input(Rails.everything(), bulk(COLD_COSTS, 0, 1, 1), ceramic(0));
-        EvaluationInput input = !apart ? together : Rails.input(Rails.everything(), bulk(COLD_COSTS, 0, 1, 1), ceramic(0).withPlace(Node.LOAD, null))
+        RailFigures rail = Rails.withLife(Rails.everything(), 40_000);
+        EvaluationInput together = Rails.input(rail, bulk(COLD_COSTS, 0, 1, 1), ceramic(0));
+        EvaluationInput input = !apart ? together : Rails.input(rail, bulk(COLD_COSTS, 0, 1, 1), ceramic(0).withPlace(Node.LOAD, null))
                 .withDistance(new Distance(new SeriesPath(1e-3, 10e-9), Node.LOAD, null));
         BankSpread spread = BankSpread.of(input, ASKED, 1);
         Judgement judged = Rails.verdicts(input);
         CornerFigures nominal = judged.figures().get(0);
+        assertThat(spread.unknown()).anyMatch(sentence -> sentence.startsWith("The life of ceramic class 2 is not modelled"));
         List<LimitSpread> limits = spread.limits().stream().filter(each -> each.limit().figure().branch() != null).toList();
-        assertThat(limits).extracting(LimitSpread::name).containsExactly("Ripple current of 'bulk'", "Temperature of 'bulk'", "Voltage rating of 'bulk'",
-                "Ripple current of 'ceramic'", "Temperature of 'ceramic'", "Voltage rating of 'ceramic'");
-        List<BranchJudge> judges = List.of(new RippleCurrentJudge(input), new TemperatureJudge(input), new VoltageRatingJudge(input));
+        assertThat(limits).extracting(LimitSpread::name).containsExactly("Ripple current of 'bulk'", "Temperature of 'bulk'", "Life of 'bulk'",
+                "Voltage rating of 'bulk'", "Ripple current of 'ceramic'", "Temperature of 'ceramic'", "Voltage rating of 'ceramic'");
+        Map<RandomFigure, BranchJudge> judges = Map.of(RandomFigure.RIPPLE_CURRENT, new RippleCurrentJudge(input), RandomFigure.CORE_TEMPERATURE,
+                new TemperatureJudge(input), RandomFigure.LIFE, new LifeJudge(input), RandomFigure.VOLTAGE_SHARE, new VoltageRatingJudge(input));
         for (int i = 0; i < limits.size(); i++) {
-            Verdict verdict = judges.get(i % 3).at(nominal, i / 3);
-            FigureSpread figure = spread.result().figure(limits.get(i).limit().figure());
-            boolean share = i % 3 == 2;
+            DrawnFigure drawn = limits.get(i).limit().figure();
+            Verdict verdict = judges.get(drawn.kind()).at(nominal, drawn.branch());
+            FigureSpread figure = spread.result().figure(drawn);
+            boolean share = drawn.kind() == RandomFigure.VOLTAGE_SHARE;
             double expected = share ? verdict.value() / verdict.limit() : verdict.value();
             assertThat(figure.least()).isCloseTo(expected, withPercentage(share ? 1e-3 : 1e-6));
             assertThat(figure.most()).isCloseTo(expected, withPercentage(share ? 1e-3 : 1e-6));
             assertThat(figure.nominal()).isCloseTo(expected, withPercentage(share ? 1e-3 : 1e-6));
             assertThat(limits.get(i).limit().limit()).isEqualTo(share ? 1 : verdict.limit());
+            assertThat(limits.get(i).limit().bound()).isEqualTo(verdict.bound());
             assertThat(limits.get(i).yield().share()).isEqualTo(verdict.met() ? 1 : 0);
         }
     }
@@ -178,7 +188,7 @@ class StressSpreadTest {
         assertThat(spread.unknown()).anyMatch(sentence -> sentence.startsWith("'bulk' has no ripple current rating"))
                 .anyMatch(sentence -> sentence.startsWith("The highest temperature of 'bulk' is not stated"))
                 .anyMatch(sentence -> sentence.startsWith("'typed' has no technology"))
-                .anyMatch(sentence -> sentence.startsWith("Load step and life are not drawn"));
+                .anyMatch(sentence -> sentence.startsWith("Not drawn: load step, gain margin"));
         MonteCarlo plain = BankSpread.of(Rails.sound(), new SpreadQuestion(10, 1, Tolerance.Shape.UNIFORM, true, Axis.NOMINAL, false, Axis.NOMINAL), 1).result();
         assertThat(plain.figures()).allMatch(figure -> figure.figure().branch() == null);
     }
@@ -189,6 +199,7 @@ class StressSpreadTest {
         RailFigures rail = Rails.with(Rails.with(Rails.rippleOnly(0.03), Rails.converter(Topology.FLYBACK)), new Ambient(0, 25, 60, Rails.CITATION));
         BankSpread spread = BankSpread.of(Rails.input(rail, bulk(COLD_COSTS, 0.2, 0.5, 1.5)), ASKED, 1);
         assertThat(spread.result().figures()).allMatch(figure -> figure.figure().branch() == null);
-        assertThat(spread.unknown()).anyMatch(sentence -> sentence.contains("The peak voltage is not known"));
+        assertThat(spread.unknown()).anyMatch(sentence -> sentence.contains("The peak voltage is not known"))
+                .anyMatch(sentence -> sentence.startsWith("The ripple current is not modelled"));
     }
 }
