@@ -19,6 +19,7 @@ public record EvaluationInput(int methodVersion, RailFigures rail, List<BranchIn
     /**
      * 6: where no curve over temperature is known, sweeps at several temperatures tell what a place in the tolerance band has there; sweeps of different
      * ages are compared without what ageing made of them. Rings that are sharper elsewhere are also told of where the bank stays inductive.
+     * A load line is modelled at two nodes.
      * 5: start-up and stored charge count the fixed capacitance of the load, and what sweeps at several biases tell; where no curve over bias
      * is known, those sweeps also tell what a place in the tolerance band loses by bias.
      * 4: a load step ends its steps otherwise, which moves its last digits.
