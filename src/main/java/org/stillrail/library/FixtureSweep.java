@@ -9,12 +9,12 @@ import org.stillrail.web.Quantity;
  *
  * @param loadOhm true resistance of the load, null for the other two
  */
-record FixtureSweep(
+public record FixtureSweep(
         UUID id, String name, Standard standard, Double loadOhm, String rawSha256, String fileName, String author, OffsetDateTime madeAt,
         SweepDocument document) {
 
     /** What was in the fixture. */
-    enum Standard { OPEN, SHORT, LOAD }
+    public enum Standard { OPEN, SHORT, LOAD }
 
     public String label() {
         return name + (loadOhm == null ? "" : " (" + Quantity.format(loadOhm, "ohm") + ")");

@@ -1,6 +1,7 @@
 package org.stillrail.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -72,9 +73,16 @@ class ProjectArrivals {
                     throw new IllegalArgumentException("A row of table " + table.sqlName() + " lacks its " + column);
                 }
             }
+            table.words().forEach((column, kind) -> requireWord(table, column, values.get(column), kind));
             all.add(values);
         }
         return all;
+    }
+
+    private static void requireWord(ProjectTable table, String column, Object word, Class<? extends Enum<?>> kind) {
+        if (Arrays.stream(kind.getEnumConstants()).noneMatch(known -> known.name().equals(word))) {
+            throw new IllegalArgumentException("Table " + table.sqlName() + " has '" + word + "' as " + column + ", which this installation does not know");
+        }
     }
 
     /** Rows that are not here yet; what is wrong with any goes to the conflicts. */

@@ -24,6 +24,7 @@ import org.stillrail.account.May;
 import org.stillrail.audit.AuditTrail;
 import org.stillrail.bank.Banks;
 import org.stillrail.document.CanonicalJson;
+import org.stillrail.library.Library;
 import org.stillrail.project.NameTakenException;
 import org.stillrail.project.Projects;
 import org.stillrail.review.ReviewRecords;
@@ -41,6 +42,7 @@ class ProjectFiles {
     private final ProjectRowsReader reader;
     private final ProjectArrivals arrivals;
     private final JdbcClient jdbc;
+    private final Library library;
     private final Projects projects;
     private final Banks banks;
     private final ReviewRecords reviews;
@@ -49,13 +51,14 @@ class ProjectFiles {
     private final Clock clock;
 
     ProjectFiles(
-            ProjectRowsReader reader, ProjectArrivals arrivals, JdbcClient jdbc, Projects projects, Banks banks, ReviewRecords reviews, AuditTrail audit,
-            PlatformTransactionManager transactions, Clock clock) {
+            ProjectRowsReader reader, ProjectArrivals arrivals, JdbcClient jdbc, Library library, Projects projects, Banks banks, ReviewRecords reviews,
+            AuditTrail audit, PlatformTransactionManager transactions, Clock clock) {
         this.transactions = transactions;
         this.clock = clock;
         this.reader = reader;
         this.arrivals = arrivals;
         this.jdbc = jdbc;
+        this.library = library;
         this.projects = projects;
         this.banks = banks;
         this.reviews = reviews;
@@ -166,6 +169,7 @@ class ProjectFiles {
             throw new ConflictException(List.of("The rows of the file do not belong together: " + reason(e)));
         }
         arrival.later().forEach(this::moveOn);
+        requireReadable(arrival);
         requireSignatures(arrival.fresh().get(ProjectTable.BANK_REVISION));
     }
 
@@ -228,6 +232,13 @@ class ProjectFiles {
                 .param("userName", here.userName())
                 .param("displayName", here.displayName())
                 .update();
+    }
+
+    /** What came is read as the pages will read it. */
+    private void requireReadable(Arrival arrival) {
+        arrival.fresh().get(ProjectTable.PART_REVISION).forEach(row -> library.findRevision((UUID) row.get("id")));
+        arrival.fresh().get(ProjectTable.SWEEP).forEach(row -> library.findSweep((UUID) row.get("id")));
+        arrival.fresh().get(ProjectTable.RAIL_REVISION).forEach(row -> projects.requireRailRevision((UUID) row.get("id")));
     }
 
     private void requireSignatures(List<Map<String, Object>> revisions) {

@@ -2,7 +2,15 @@ package org.stillrail.report;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.stillrail.audit.AuditLines;
+import org.stillrail.bank.BankState;
+import org.stillrail.bank.BenchKind;
+import org.stillrail.electrical.quality.FindingKind;
+import org.stillrail.electrical.requirement.Requirement;
+import org.stillrail.library.FixtureSweep;
+import org.stillrail.review.ReviewStep;
+import org.stillrail.team.VettingItem;
 
 /**
  * The tables of which a project consists, in the order in which their rows can be inserted. {@code :parts} and {@code :revisions}
@@ -79,6 +87,20 @@ enum ProjectTable {
             case FIXTURE_SWEEP, PROJECT -> List.of("id", "name");
             case PART_REVISION -> List.of("id", "subject_id", "number", "author", "document");
             default -> key;
+        };
+    }
+
+    /** Columns that hold one word of a kind, which pages read as such, with that kind. */
+    Map<String, Class<? extends Enum<?>>> words() {
+        return switch (this) {
+            case PART_EXEMPTION -> Map.of("item", VettingItem.class);
+            case FIXTURE_SWEEP -> Map.of("standard", FixtureSweep.Standard.class);
+            case FINDING_ACCEPTANCE -> Map.of("kind", FindingKind.class);
+            case BANK_REVISION_STATE -> Map.of("state", BankState.class);
+            case BENCH_RECORD -> Map.of("kind", BenchKind.class);
+            case REVIEW_STEP -> Map.of("step", ReviewStep.class);
+            case CONCESSION -> Map.of("requirement", Requirement.class);
+            default -> Map.of();
         };
     }
 

@@ -7,7 +7,7 @@ import org.stillrail.bank.Bank;
 import org.stillrail.bank.BankState;
 
 /** The steps of a bank revision through review, and between which states each leads. There are no others. */
-enum ReviewStep {
+public enum ReviewStep {
 
     /** An engineer hands the revision in; from here on it is frozen. */
     SUBMITTED("submit", BankState.IN_REVIEW, BankState.IN_WORK),

@@ -30,6 +30,7 @@ import org.stillrail.bank.BankDocument;
 import org.stillrail.bank.BankState;
 import org.stillrail.bank.Banks;
 import org.stillrail.bank.BranchDocument;
+import org.stillrail.document.Sha256;
 import org.stillrail.electrical.bank.SeriesPath;
 import org.stillrail.library.Library;
 import org.stillrail.library.Part;
@@ -212,6 +213,24 @@ class ProjectFileTest {
         try (OtherInstallation fresh = OtherInstallation.start()) {
             fresh.take(export(), "What is new there comes with what was said of it");
             assertThat(fresh.bean(JdbcClient.class).sql("select reason from part_exemption").query(String.class).list()).containsExactly("because we say so");
+        }
+    }
+
+    /** Else a page would fail later on what nobody can mend. */
+    @Test
+    void whatNoPageCouldReadIsRefusedInWords() throws Exception {
+        approved();
+        String file = export();
+        String document = jdbc.sql("select document from part_revision where id = :id").param("id", bench.part().revision().id()).query(String.class).single();
+        String spoilt = document.replace("POLYMER_ALUMINIUM", "PORRIDGE");
+        assertThat(spoilt).isNotEqualTo(document);
+        try (OtherInstallation other = OtherInstallation.start()) {
+            assertThatThrownBy(() -> other.look(file.replace("\"step\":\"SUBMITTED\"", "\"step\":\"DANCED\"")))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessage("Table review_step has 'DANCED' as step, which this installation does not know");
+            assertThatThrownBy(() -> other.look(file.replace("POLYMER_ALUMINIUM", "PORRIDGE").replace(Sha256.of(document), Sha256.of(spoilt))))
+                    .isInstanceOf(IllegalArgumentException.class).hasMessageContaining("PORRIDGE");
+            assertThat(other.look(file).conflicts()).isEmpty();
         }
     }
 

@@ -17,6 +17,7 @@ import org.stillrail.account.May;
 import org.stillrail.audit.AuditTrail;
 import org.stillrail.bank.Bank;
 import org.stillrail.bank.Banks;
+import org.stillrail.bank.BenchKind;
 import org.stillrail.bank.BranchDocument;
 import org.stillrail.bank.MountingOrigin;
 import org.stillrail.document.Sha256;

@@ -22,6 +22,7 @@ import org.stillrail.account.May;
 import org.stillrail.bank.Bank;
 import org.stillrail.bank.BankInputs;
 import org.stillrail.bank.Banks;
+import org.stillrail.bank.BenchKind;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.EvaluationInput;
 import org.stillrail.electrical.evaluation.EvaluationRefusedException;

@@ -9,6 +9,7 @@ import org.stillrail.account.DemoFiles;
 import org.stillrail.account.DemoTeam;
 import org.stillrail.bank.Bank;
 import org.stillrail.bank.Banks;
+import org.stillrail.bank.BenchKind;
 import org.stillrail.library.SweepIntake;
 import org.stillrail.project.DemoStory;
 import org.stillrail.project.Projects;

@@ -5,6 +5,7 @@ import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import org.stillrail.bank.BenchKind;
 import org.stillrail.library.SweepDocument;
 import org.stillrail.library.SweepIntake;
 import org.stillrail.sweepfile.NumberColumns;

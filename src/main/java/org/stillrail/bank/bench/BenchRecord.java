@@ -2,6 +2,7 @@ package org.stillrail.bank.bench;
 
 import java.time.OffsetDateTime;
 import java.util.UUID;
+import org.stillrail.bank.BenchKind;
 
 /** One record of the bench, attached to a revision of a bank. */
 record BenchRecord(

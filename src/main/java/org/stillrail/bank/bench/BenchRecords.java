@@ -9,6 +9,7 @@ import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.stillrail.account.CurrentPerson;
+import org.stillrail.bank.BenchKind;
 import org.stillrail.document.CanonicalJson;
 import org.stillrail.document.Sha256;
 

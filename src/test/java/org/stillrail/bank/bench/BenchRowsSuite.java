@@ -14,6 +14,7 @@ import org.springframework.dao.DataIntegrityViolationException;
 import org.stillrail.account.CurrentPerson;
 import org.stillrail.account.Role;
 import org.stillrail.account.StoredPerson;
+import org.stillrail.bank.BenchKind;
 import org.stillrail.library.SweepDocument;
 import org.stillrail.library.SweepProvenance;
 import org.stillrail.support.TestDatabase;

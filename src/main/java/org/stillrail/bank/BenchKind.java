@@ -1,7 +1,7 @@
-package org.stillrail.bank.bench;
+package org.stillrail.bank;
 
 /** What a record of the bench is. */
-enum BenchKind {
+public enum BenchKind {
 
     IMPEDANCE("impedance of the assembled bank"),
     LOOP("loop gain"),
