@@ -86,14 +86,16 @@ class TwoSignaturesTest {
         engineer("/projects/" + bench.project().id() + "/signatures", "version", "0", "signatures", "2").andExpect(status().is3xxRedirection());
         Bank bank = submitted(bench);
         CurrentPerson first = people.another(Role.REVIEWER);
+        assertThat(page(bank, first)).contains("this is the first, and the second one approves", "Sign as the first");
         sign(bank, first).andExpect(status().is3xxRedirection());
+        assertThat(page(bank, people.another(Role.REVIEWER))).contains("Sign and approve").doesNotContain("this is the first");
         assertThat(banks.require(bank.id()).state()).isEqualTo(BankState.IN_REVIEW);
         sign(bank, first).andExpect(status().isForbidden());
         mvc.perform(get("/waiting").with(people.as(first))).andExpect(content().string(containsString("you signed it; it waits for the second signature")));
         sign(bank, people.another(Role.REVIEWER)).andExpect(status().is3xxRedirection());
         assertThat(banks.require(bank.id()).state()).isEqualTo(BankState.APPROVED);
         assertThat(snapshots.signatures(snapshots.ofRevision(bank.revision().id()).orElseThrow().id())).hasSize(2);
-        String page = mvc.perform(get("/banks/" + bank.id()).with(people.as(first))).andReturn().getResponse().getContentAsString();
+        String page = page(bank, first);
         assertThat(page).contains("signed revision 1; it waits for the second signature: &#39;" + Signature.MEANING + "&#39;<",
                 "approved and signed revision 1: &#39;" + Signature.MEANING + "&#39;<");
         String block = page.substring(page.indexOf("Signatures under revision 1"));
@@ -184,5 +186,9 @@ class TwoSignaturesTest {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         int code = new VerifyCommand(context, check).run(command, snapshot, new PrintStream(out, true, StandardCharsets.UTF_8));
         return code + " " + out.toString(StandardCharsets.UTF_8);
+    }
+
+    private String page(Bank bank, CurrentPerson person) throws Exception {
+        return mvc.perform(get("/banks/" + bank.id()).with(people.as(person))).andReturn().getResponse().getContentAsString();
     }
 }
