@@ -66,7 +66,12 @@ final class CharacteristicsForm {
 
     private static void fill(Form form, String name, CharacteristicCurve curve, String unit) {
         if (curve != null) {
-            form.with(name, new PointList(curve.points().stream().map(point -> new PointList.Point(point.x(), 100 * point.y())).toList()).entry(unit, "%"));
+            form.with(name, new PointList(curve.points().stream().map(point -> new PointList.Point(point.x(), percent(point.y()))).toList()).entry(unit, "%"));
         }
+    }
+
+    /** Without what a product of binary numbers leaves at the sixteenth digit: a person typed 55. */
+    private static double percent(double share) {
+        return Math.rint(share * 1e10) / 1e8;
     }
 }
