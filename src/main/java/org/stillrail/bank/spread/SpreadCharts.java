@@ -43,6 +43,9 @@ final class SpreadCharts {
         if (figure.figure().kind() == RandomFigure.UNDERSHOOT || figure.figure().kind() == RandomFigure.OVERSHOOT) {
             return false;
         }
+        if (Double.isInfinite(figure.most())) {
+            return false;
+        }
         return figure.figure().branch() == null ? strays(figure) : figure.most() - figure.least() > HARDLY * Math.abs(figure.most());
     }
 

@@ -98,6 +98,11 @@ record SpreadView(
             case RIPPLE_CURRENT -> Requirement.RIPPLE_CURRENT;
             case CORE_TEMPERATURE -> Requirement.TEMPERATURE;
             case UNDERSHOOT, OVERSHOOT, DEVIATION -> Requirement.DEVIATION;
+            case WINDOW_SHARE -> Requirement.WINDOW;
+            case BULK_CHARGE_SHARE -> Requirement.BULK_CHARGE;
+            case GAIN_MARGIN -> Requirement.GAIN_MARGIN;
+            case START_UP_CURRENT -> Requirement.START_UP;
+            case REVERSE_SHARE -> Requirement.REVERSE_VOLTAGE;
             case LIFE -> Requirement.LIFE;
             case VOLTAGE_SHARE -> Requirement.VOLTAGE_RATING;
             case ESR_AT_CROSSOVER, ESR_AT_SWITCHING, ESR_FOR_CONVERTER_AT_CROSSOVER -> Requirement.ESR_WINDOW;

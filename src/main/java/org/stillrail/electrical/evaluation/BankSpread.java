@@ -2,6 +2,7 @@ package org.stillrail.electrical.evaluation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.capacitor.BentPart;
 import org.stillrail.electrical.capacitor.Characteristics;
@@ -76,7 +77,7 @@ public record BankSpread(
             unknown.addAll(stress.unknown());
             further.add(stress);
         }
-        StepSpread step = question.loadStep() ? new StepSpread(input, surroundings, compensation) : null;
+        DynamicSpread step = question.loadStep() ? new DynamicSpread(input, surroundings, compensation, rippleV(surroundings.bank(), current.value())) : null;
         if (step != null) {
             asked.addAll(step.limits());
             unknown.addAll(step.unknown());
@@ -91,8 +92,8 @@ public record BankSpread(
                     : new LimitSpread(each.name(), each.limit(), result.yields().get(next++).yield(), null));
         }
         unknown.addAll(notStated(input));
-        if (loop != null && drawn == null) {
-            unknown.add("The loop of a bank at two nodes is not drawn.");
+        if (loop != null && drawn == null && step == null) {
+            unknown.add("The loop of a bank at two nodes is drawn with the load step only.");
         }
         for (FigureSpread figure : result.figures()) {
             if (figure.runs() < question.runs()) {
@@ -100,13 +101,20 @@ public record BankSpread(
                         + " banks is not known; they count as banks that do not keep its limit.");
             }
         }
-        unknown.add(notDrawn(question));
+        notDrawn(question).ifPresent(unknown::add);
         return new BankSpread(input, question, frequencies, surroundings, bank, result, limits, unknown.stream().distinct().toList());
     }
 
-    private static String notDrawn(SpreadQuestion question) {
-        return "Not drawn: " + (question.loadStep() ? "" : "load step, ") + (question.stress() ? "" : "ripple current, temperature, life, voltage rating, ")
-                + "gain margin, bulk charge, window, start-up and reverse voltage. Nobody knows how many of these banks keep those limits.";
+    private static Optional<String> notDrawn(SpreadQuestion question) {
+        List<String> left = new ArrayList<>();
+        if (!question.loadStep()) {
+            left.add("load step, window, bulk charge, gain margin, start-up, reverse voltage");
+        }
+        if (!question.stress()) {
+            left.add("ripple current, temperature, life, voltage rating");
+        }
+        return left.isEmpty() ? Optional.empty()
+                : Optional.of("Not drawn: " + String.join(", ", left) + ". Nobody knows how many of these banks keep those limits.");
     }
 
     private static Double rippleV(Bank nominal, PeriodicCurrent current) {

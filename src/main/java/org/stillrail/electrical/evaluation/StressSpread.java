@@ -7,7 +7,6 @@ import org.stillrail.electrical.bank.Node;
 import org.stillrail.electrical.requirement.Bound;
 import org.stillrail.electrical.requirement.Outcome;
 import org.stillrail.electrical.requirement.Verdict;
-import org.stillrail.electrical.ripple.PeriodicCurrent;
 import org.stillrail.electrical.ripple.Ripple;
 import org.stillrail.electrical.spread.DrawnFigure;
 import org.stillrail.electrical.spread.FurtherFigures;
@@ -128,13 +127,15 @@ final class StressSpread implements FurtherFigures {
 
     private CornerFigures at(Corner corner, Double rippleV) {
         Bank bank = corner.bank();
-        Double atConverter = rippleV == null || bank.distance() == null || bank.connectedTo(Node.CONVERTER).isEmpty() ? null : atConverterV(corner);
+        Double atConverter = rippleV == null ? null : rippleAtConverterV(input, corner);
         return new CornerFigures(corner, bank, rippleV == null ? null : Tried.answer(rippleV), List.of(), null, null, null, atConverter, null,
                 CornerStress.of(input, corner, bank));
     }
 
-    private Double atConverterV(Corner corner) {
-        PeriodicCurrent current = corner.current(input.rail());
-        return Ripple.quickAtConverterV(corner.bank(), current);
+    /** Null at one node, and where no branch stands at the converter's. */
+    static Double rippleAtConverterV(EvaluationInput input, Corner corner) {
+        Bank bank = corner.bank();
+        return bank.distance() == null || bank.connectedTo(Node.CONVERTER).isEmpty() ? null
+                : (Double) Ripple.quickAtConverterV(bank, corner.current(input.rail()));
     }
 }

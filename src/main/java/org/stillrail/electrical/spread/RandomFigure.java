@@ -25,7 +25,16 @@ public enum RandomFigure {
     UNDERSHOOT("Undershoot", "V"),
     OVERSHOOT("Overshoot", "V"),
     /** The larger of the two. */
-    DEVIATION("Deviation", "V");
+    DEVIATION("Deviation", "V"),
+    /** Of accuracy, regulation, half the ripple and the step, on the worse side. */
+    WINDOW_SHARE("Share of the window", ""),
+    /** Over what the load step needs. */
+    BULK_CHARGE_SHARE("Bulk capacitance over need", ""),
+    /** Infinite where none is needed. */
+    GAIN_MARGIN("Gain margin", "dB"),
+    START_UP_CURRENT("Start-up current", "A"),
+    /** How far the rail falls, over what would reverse a part too far. */
+    REVERSE_SHARE("Fall over what reverses a part", "");
 
     private final String label;
     private final String unit;
@@ -48,7 +57,8 @@ public enum RandomFigure {
     /** Whether it needs more than the impedance of a bank, see {@link FurtherFigures}. */
     boolean further() {
         return switch (this) {
-            case RIPPLE_CURRENT, CORE_TEMPERATURE, LIFE, VOLTAGE_SHARE, UNDERSHOOT, OVERSHOOT, DEVIATION -> true;
+            case RIPPLE_CURRENT, CORE_TEMPERATURE, LIFE, VOLTAGE_SHARE, UNDERSHOOT, OVERSHOOT, DEVIATION, WINDOW_SHARE, BULK_CHARGE_SHARE,
+                    GAIN_MARGIN, START_UP_CURRENT, REVERSE_SHARE -> true;
             default -> false;
         };
     }

@@ -78,7 +78,7 @@ class SpreadPagesTest {
     @Test
     void theStressOfThePartsIsDrawnWhereItIsAskedFor() throws Exception {
         Bank bank = bank();
-        open(path(bank) + QUESTION).andExpect(content().string(containsString("Not drawn: load step, ripple current, temperature, life, voltage rating, gain margin")))
+        open(path(bank) + QUESTION).andExpect(content().string(containsString("Not drawn: load step, window, bulk charge, gain margin, start-up, reverse voltage, ripple current, temperature, life, voltage rating.")))
                 .andExpect(content().string(not(containsString("Core temperature of"))));
         open(path(bank) + QUESTION + "&stress=drawn").andExpect(status().isOk())
                 .andExpect(content().string(containsString("Core temperature of &#39;bulk&#39;")))
@@ -86,7 +86,7 @@ class SpreadPagesTest {
                 .andExpect(content().string(containsString("id=\"ripple-current-0-data\"")))
                 .andExpect(content().string(not(containsString("id=\"voltage-share-0-data\""))))
                 .andExpect(content().string(containsString("has no chart")))
-                .andExpect(content().string(containsString("Not drawn: load step, gain margin")))
+                .andExpect(content().string(containsString("Not drawn: load step, window, bulk charge, gain margin, start-up, reverse voltage.")))
                 .andExpect(content().string(containsString("those at the warmth of the nominal bank")))
                 .andExpect(content().string(containsString("value=\"drawn\" selected=\"selected\"")));
         assertThat(text(path(bank) + ".csv" + QUESTION + "&stress=drawn").lines())

@@ -188,7 +188,7 @@ class StressSpreadTest {
         assertThat(spread.unknown()).anyMatch(sentence -> sentence.startsWith("'bulk' has no ripple current rating"))
                 .anyMatch(sentence -> sentence.startsWith("The highest temperature of 'bulk' is not stated"))
                 .anyMatch(sentence -> sentence.startsWith("'typed' has no technology"))
-                .anyMatch(sentence -> sentence.startsWith("Not drawn: load step, gain margin"));
+                .anyMatch(sentence -> sentence.startsWith("Not drawn: load step, window, bulk charge, gain margin"));
         MonteCarlo plain = BankSpread.of(Rails.sound(), new SpreadQuestion(10, 1, Tolerance.Shape.UNIFORM, true, Axis.NOMINAL, false, Axis.NOMINAL), 1).result();
         assertThat(plain.figures()).allMatch(figure -> figure.figure().branch() == null);
     }

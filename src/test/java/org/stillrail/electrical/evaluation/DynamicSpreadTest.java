@@ -21,8 +21,10 @@ import org.stillrail.electrical.capacitor.SeriesRlc;
 import org.stillrail.electrical.capacitor.Technology;
 import org.stillrail.electrical.requirement.ConverterFigures;
 import org.stillrail.electrical.requirement.LoadStep;
+import org.stillrail.electrical.requirement.LoopMarginLimits;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Requirement;
+import org.stillrail.electrical.requirement.StartUpRamp;
 import org.stillrail.electrical.requirement.Topology;
 import org.stillrail.electrical.requirement.Verdict;
 import org.stillrail.electrical.spread.Axis;
@@ -34,7 +36,7 @@ import org.stillrail.electrical.spread.Strays;
 import org.stillrail.electrical.spread.Tolerance;
 
 /** The load step of random banks against the verdict's own. */
-class StepSpreadTest {
+class DynamicSpreadTest {
 
     private static final SpreadQuestion ASKED = question(40);
     private static final double ALLOWED_V = 0.1;
@@ -62,7 +64,10 @@ class StepSpreadTest {
     private static RailFigures rail(double inductorPercent, double allowedV) {
         RailFigures rail = Rails.with(Rails.everything(),
                 new ConverterFigures(Topology.BUCK, 2.2e-6, inductorPercent, 0.01, 1, Rails.SWITCHING_HZ, 0, Rails.placed(40e3, 60), 15.0));
-        return Rails.with(rail, new LoadStep(1, 5, 10e6, allowedV, Rails.CITATION));
+        RailFigures stepped = Rails.with(rail, new LoadStep(1, 5, 10e6, allowedV, Rails.CITATION));
+        return new RailFigures(stepped.nominalVoltageV(), stepped.nominalCurrentA(), stepped.input(), stepped.converter(), stepped.ripple(), stepped.window(),
+                stepped.loadStep(), stepped.esrWindow(), stepped.ambient(), stepped.life(), stepped.space(), new StartUpRamp(5e-3, null, Rails.CITATION), stepped.bleed(),
+                new LoopMarginLimits(5.0, 1.0, Rails.CITATION));
     }
 
     static Stream<EvaluationInput> untouched() {
@@ -80,9 +85,23 @@ class StepSpreadTest {
         assertSame(spread, RandomFigure.UNDERSHOOT, steps.undershootV());
         assertSame(spread, RandomFigure.OVERSHOOT, steps.overshootV());
         assertSame(spread, RandomFigure.DEVIATION, Math.max(steps.undershootV(), steps.overshootV()));
+        assertShare(spread, RandomFigure.WINDOW_SHARE, new WindowJudge(input.rail()).at(nominal(input)));
+        assertShare(spread, RandomFigure.BULK_CHARGE_SHARE, new BulkChargeJudge(input.rail()).at(nominal(input)));
+        assertShare(spread, RandomFigure.REVERSE_SHARE, new ReverseVoltageJudge(input).at(nominal(input)));
+        assertThat(spread.result().figure(RandomFigure.START_UP_CURRENT).nominal())
+                .isCloseTo(new StartUpJudge(input).at(nominal(input)).value(), withPercentage(0.01));
+        LoopBand band = nominal(input).loop().value();
+        assertThat(spread.result().figure(RandomFigure.GAIN_MARGIN).nominal()).isCloseTo(band.gainMarginDb(), withPercentage(0.01));
+        assertThat(spread.result().figure(RandomFigure.PHASE_MARGIN).nominal()).isCloseTo(band.phaseMarginDeg(), withPercentage(0.01));
+        assertThat(spread.result().figure(RandomFigure.SENSITIVITY_PEAK).nominal()).isCloseTo(band.sensitivityPeak(), withPercentage(0.2));
         LimitSpread limit = limit(spread);
         assertThat(limit.limit().limit()).isEqualTo(ALLOWED_V);
         assertThat(limit.yield().share()).isEqualTo(1);
+    }
+
+    private static void assertShare(BankSpread spread, RandomFigure kind, Verdict verdict) {
+        assertThat(spread.result().figure(kind).nominal()).as(kind.name()).isCloseTo(verdict.value() / verdict.limit(), withPercentage(0.1));
+        assertThat(spread.limits()).anyMatch(limit -> limit.name().equals(verdict.requirement().label()) && limit.limit().limit() == 1);
     }
 
     private static CornerFigures nominal(EvaluationInput input) {
@@ -107,7 +126,7 @@ class StepSpreadTest {
         EvaluationInput input = Rails.input(rail(20, ALLOWED_V), bulk(0.2, 0.5, 1.5), ceramic(0.1));
         Corner surroundings = Corner.surroundings(input, Axis.NOMINAL, false, Axis.NOMINAL);
         Tried<Compensation> compensation = Judgement.compensation(input.rail(), surroundings.bank());
-        StepSpread spread = new StepSpread(input, surroundings, compensation);
+        DynamicSpread spread = new DynamicSpread(input, surroundings, compensation, 0.01);
         SpreadCorner now = surroundings.conditions();
         for (double side : new double[] {-1, 1}) {
             List<BranchCorner> places = List.of(place(now, 0, 0.2 * side, 1 + 0.5 * side), place(now, 1, -0.1 * side, 1));
