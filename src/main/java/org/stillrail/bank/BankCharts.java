@@ -120,27 +120,13 @@ final class BankCharts {
         if (evaluation.stepsAlone() != null) {
             series.add(alone(evaluation.stepsAlone().step(), Math.max(steps.undershootV(), evaluation.input().rail().loadStep().allowedDeviationV())));
         }
-        if (evaluation.stepsUnlimited() != null) {
-            series.addAll(unlimited(steps, evaluation.stepsUnlimited()));
-        }
+        steps.heldBack(evaluation.stepsUnlimited()).forEach((name, response) -> series.add(unlimited(name, response)));
         series.add(Series.of("release", "release", "branch", steps.release().timeS(), steps.release().deviationV()));
         series.add(Series.of("step", "step", "bank", steps.step().timeS(), steps.step().deviationV()));
         series.addAll(allowed(steps.step().timeS()[steps.step().timeS().length - 1]));
         return new ChartData("Deviation of the output after the load step and after its release"
                 + (evaluation.stepsUnlimited() == null ? "" : ", beside what it would be without duty limits"), Axis.TIME, Axis.linear("Deviation", "V"),
                 series, List.of(), List.of()).at(atLoad());
-    }
-
-    /** Only the way that meets a limit; the other one is the same without. */
-    private static List<Series> unlimited(StepPair limited, StepPair unlimited) {
-        List<Series> series = new ArrayList<>();
-        if (limited.step().metLimit()) {
-            series.add(unlimited("step", unlimited.step()));
-        }
-        if (limited.release().metLimit()) {
-            series.add(unlimited("release", unlimited.release()));
-        }
-        return series;
     }
 
     private static Series unlimited(String name, StepResult response) {

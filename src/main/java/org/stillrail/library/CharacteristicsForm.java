@@ -53,8 +53,8 @@ final class CharacteristicsForm {
                     .with("refereeHours", Quantity.entry(known.ageing().refereeHours(), "h"));
         }
         if (known.endOfLife() != null) {
-            form.with("endOfLifeCapacitance", Quantity.entry(100 * known.endOfLife().capacitanceShare(), "%"))
-                    .with("endOfLifeResistance", Quantity.entry(100 * known.endOfLife().resistanceFactor(), "%"));
+            form.with("endOfLifeCapacitance", Quantity.entry(Quantity.percent(known.endOfLife().capacitanceShare()), "%"))
+                    .with("endOfLifeResistance", Quantity.entry(Quantity.percent(known.endOfLife().resistanceFactor()), "%"));
         }
     }
 
@@ -66,12 +66,7 @@ final class CharacteristicsForm {
 
     private static void fill(Form form, String name, CharacteristicCurve curve, String unit) {
         if (curve != null) {
-            form.with(name, new PointList(curve.points().stream().map(point -> new PointList.Point(point.x(), percent(point.y()))).toList()).entry(unit, "%"));
+            form.with(name, new PointList(curve.points().stream().map(point -> new PointList.Point(point.x(), Quantity.percent(point.y()))).toList()).entry(unit, "%"));
         }
-    }
-
-    /** Without what a product of binary numbers leaves at the sixteenth digit: a person typed 55. */
-    private static double percent(double share) {
-        return Math.rint(share * 1e10) / 1e8;
     }
 }

@@ -6,7 +6,6 @@ import org.stillrail.electrical.curve.Curve;
 import org.stillrail.electrical.evaluation.Evaluation;
 import org.stillrail.electrical.evaluation.QuietHarmonic;
 import org.stillrail.electrical.evaluation.StepPair;
-import org.stillrail.electrical.step.StepResult;
 
 /** The pictures of a report, at the corner that the evaluation shows, as SVG. */
 final class ReportCharts {
@@ -37,19 +36,11 @@ final class ReportCharts {
         double[] whole = {0, timeS[timeS.length - 1]};
         List<ReportChart.Line> lines = new ArrayList<>(List.of(new ReportChart.Line("step", timeS, steps.step().deviationV()),
                 new ReportChart.Line("release", steps.release().timeS(), steps.release().deviationV())));
-        if (evaluation.stepsUnlimited() != null && steps.step().metLimit()) {
-            lines.add(unlimited("step", evaluation.stepsUnlimited().step()));
-        }
-        if (evaluation.stepsUnlimited() != null && steps.release().metLimit()) {
-            lines.add(unlimited("release", evaluation.stepsUnlimited().release()));
-        }
+        steps.heldBack(evaluation.stepsUnlimited()).forEach((name, response) ->
+                lines.add(new ReportChart.Line(name + " without duty limits", response.timeS(), response.deviationV())));
         lines.add(new ReportChart.Line("allowed above", whole, new double[] {allowedV, allowedV}, true));
         lines.add(new ReportChart.Line("allowed below", whole, new double[] {-allowedV, -allowedV}, true));
         return lines;
-    }
-
-    private static ReportChart.Line unlimited(String name, StepResult response) {
-        return new ReportChart.Line(name + " without duty limits", response.timeS(), response.deviationV());
     }
 
     private static List<ReportChart.Line> withQuietLimit(Evaluation evaluation) {

@@ -70,10 +70,11 @@ class ReviewPanel implements BankPanel {
         }
         UUID revisionId = bank.revision().id();
         Optional<Snapshot> snapshot = snapshots.ofRevision(revisionId);
+        List<ReviewRecord.Signed> signatures = snapshot.map(snapshots::signed).orElse(List.of());
         Optional<Refusal> submit = rules.refusal(ReviewStep.SUBMITTED, bank, person);
         return new ReviewView(bank, timeline.of(bank), rows.concessions(revisionId), snapshot.map(Snapshot::id).orElse(null),
-                snapshot.map(Snapshot::sha256).orElse(null), snapshot.map(snapshots::signed).orElse(List.of()),
-                projects.signatures(projects.requireRail(bank.railId()).projectId()), notVetted(bank), submit.isEmpty() ? submission(bank, evaluation, refused) : null, mayComment(person),
+                snapshot.map(Snapshot::sha256).orElse(null), signatures,
+                rules.isLastSignature(bank, signatures.size()), notVetted(bank), submit.isEmpty() ? submission(bank, evaluation, refused) : null, mayComment(person),
                 offer(ReviewStep.APPROVED, bank, person), offer(ReviewStep.RETURNED, bank, person), offer(ReviewStep.RECALLED, bank, person),
                 submit.filter(Refusal::worthSaying).map(Refusal::sentence).orElse(null), Signature.MEANING, subjects(bank, evaluation), form);
     }

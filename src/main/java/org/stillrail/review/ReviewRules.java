@@ -22,6 +22,11 @@ class ReviewRules {
         this.revisions = revisions;
     }
 
+    /** Whether the next signature is the last that the project asks for, and so approves. */
+    boolean isLastSignature(Bank bank, int given) {
+        return given + 1 >= projects.signatures(projects.requireRail(bank.railId()).projectId());
+    }
+
     /** Empty where the person may take the step with the revision as it stands. */
     Optional<Refusal> refusal(ReviewStep step, Bank bank, CurrentPerson person) {
         if (bank.isScratch()) {

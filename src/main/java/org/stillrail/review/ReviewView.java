@@ -16,7 +16,7 @@ import org.stillrail.web.Form;
  * @param snapshotId  null before submission
  * @param sha256      of the snapshot, which the form for signing carries along
  * @param signatures  under this revision
- * @param asked       how many signatures the project asks for
+ * @param lastSignature whether the next signature approves
  * @param notVetted   its parts that are not vetted and how far each may be relied on, a phrase each
  * @param submission  null where the person cannot submit this revision
  * @param subjects    what a comment may be tied to, the whole first
@@ -29,7 +29,7 @@ record ReviewView(
         UUID snapshotId,
         String sha256,
         List<ReviewRecord.Signed> signatures,
-        int asked,
+        boolean lastSignature,
         List<String> notVetted,
         Submission submission,
         boolean mayComment,
@@ -40,11 +40,6 @@ record ReviewView(
         String meaning,
         List<Subject> subjects,
         Form form) {
-
-    /** Whether the next signature approves. */
-    public boolean isLastSignature() {
-        return signatures.size() + 1 >= asked;
-    }
 
     /**
      * What a submission asks for.

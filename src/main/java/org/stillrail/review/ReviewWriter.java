@@ -90,8 +90,7 @@ class ReviewWriter {
         if (!snapshot.intact() || !snapshot.sha256().equals(sha256)) {
             throw new WrongStepException("The stored snapshot is not the one that was shown for signing. Nothing was signed.");
         }
-        int given = snapshots.signatures(snapshot.id()).size() + 1;
-        boolean last = given >= projects.signatures(projects.requireRail(bank.railId()).projectId());
+        boolean last = rules.isLastSignature(bank, snapshots.signatures(snapshot.id()).size());
         take(last ? ReviewStep.APPROVED : ReviewStep.SIGNED, bank, person, at, remark);
         Signature signature = Signature.of(snapshot, person, at);
         snapshots.insert(signature);

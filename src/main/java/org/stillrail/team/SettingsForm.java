@@ -43,7 +43,7 @@ final class SettingsForm {
 
     private static String currency(String text) {
         String code = text.toUpperCase(Locale.ROOT);
-        if (!code.matches("[A-Z]{3}")) {
+        if (!TeamSettings.isCurrency(code)) {
             throw new IllegalArgumentException("Currency is a code of three letters such as EUR, not '" + text + "'");
         }
         return code;
@@ -102,6 +102,6 @@ final class SettingsForm {
     }
 
     static String percent(double share) {
-        return Quantity.entry(Math.rint(share * 1e10) / 1e8, "%");
+        return Quantity.entry(Quantity.percent(share), "%");
     }
 }

@@ -44,10 +44,11 @@ public record TwoNodePoint(Complex atConverter, Complex atLoad, Complex transfer
      */
     public Complex closedAtLoad(Node sense, Complex loopGain, Complex source, double loadLineOhm) {
         Complex onePlusT = Complex.ONE.plus(loopGain);
-        Complex fromLoad = sense == Node.LOAD ? atLoad : transfer;
-        Complex fromConverter = sense == Node.LOAD ? transfer : atConverter;
-        Complex held = transfer.times(fromLoad).times(loopGain).over(fromConverter.plus(new Complex(loadLineOhm, 0)).times(onePlusT));
-        Complex left = atLoad.minus(held);
+        Complex droop = new Complex(loadLineOhm, 0);
+        Complex fedBack = (sense == Node.LOAD ? transfer : atConverter).plus(droop);
+        // What an endless gain leaves of it, written so that nothing cancels where the load is sensed.
+        Complex rest = sense == Node.LOAD ? atLoad.times(droop) : atLoad.times(fedBack).minus(transfer.times(transfer));
+        Complex left = atLoad.times(fedBack).plus(loopGain.times(rest)).over(fedBack.times(onePlusT));
         return source == null ? left : left.minus(transfer.times(transfer).over(source.plus(atConverter).times(onePlusT)));
     }
 }

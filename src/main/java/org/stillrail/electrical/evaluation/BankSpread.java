@@ -14,7 +14,6 @@ import org.stillrail.electrical.ripple.PeriodicCurrent;
 import org.stillrail.electrical.ripple.Ripple;
 import org.stillrail.electrical.spread.Axis;
 import org.stillrail.electrical.spread.FigureSpread;
-import org.stillrail.electrical.spread.FurtherFigures;
 import org.stillrail.electrical.spread.MonteCarlo;
 import org.stillrail.electrical.spread.RandomBank;
 import org.stillrail.electrical.spread.RandomBranch;
@@ -70,19 +69,18 @@ public record BankSpread(
         RandomLoop drawn = input.distance() == null ? loop : null;
         RandomBank bank = bank(input, question, surroundings, current.value(), frequencies, drawn);
         List<LimitSpread> asked = new ArrayList<>(limits(input, surroundings.bank(), current.value(), frequencies, drawn));
-        List<FurtherFigures> further = new ArrayList<>();
-        StressSpread stress = question.stress() ? new StressSpread(input, surroundings, rippleV(surroundings.bank(), current.value())) : null;
-        if (stress != null) {
-            asked.addAll(stress.limits());
-            unknown.addAll(stress.unknown());
-            further.add(stress);
+        Double nominalRippleV = rippleV(surroundings.bank(), current.value());
+        List<JudgedFigures> further = new ArrayList<>();
+        if (question.stress()) {
+            further.add(new StressSpread(input, surroundings, nominalRippleV));
         }
-        DynamicSpread step = question.loadStep() ? new DynamicSpread(input, surroundings, compensation, rippleV(surroundings.bank(), current.value())) : null;
-        if (step != null) {
-            asked.addAll(step.limits());
-            unknown.addAll(step.unknown());
-            further.add(step);
+        if (question.loadStep()) {
+            further.add(new DynamicSpread(input, surroundings, compensation, nominalRippleV));
         }
+        further.forEach(each -> {
+            asked.addAll(each.limits());
+            unknown.addAll(each.unknown());
+        });
         List<RandomLimit> judged = asked.stream().filter(each -> each.unknown() == null).map(LimitSpread::limit).toList();
         MonteCarlo result = MonteCarlo.of(bank, further, judged, question.runs(), question.seed(), threads);
         List<LimitSpread> limits = new ArrayList<>();
@@ -92,7 +90,7 @@ public record BankSpread(
                     : new LimitSpread(each.name(), each.limit(), result.yields().get(next++).yield(), null));
         }
         unknown.addAll(notStated(input));
-        if (loop != null && drawn == null && step == null) {
+        if (loop != null && drawn == null && !question.loadStep()) {
             unknown.add("The loop of a bank at two nodes is drawn with the load step only.");
         }
         for (FigureSpread figure : result.figures()) {

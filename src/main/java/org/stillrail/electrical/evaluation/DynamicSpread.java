@@ -6,7 +6,6 @@ import org.stillrail.electrical.requirement.Outcome;
 import org.stillrail.electrical.requirement.RailFigures;
 import org.stillrail.electrical.requirement.Verdict;
 import org.stillrail.electrical.spread.DrawnFigure;
-import org.stillrail.electrical.spread.FurtherFigures;
 import org.stillrail.electrical.spread.RandomFigure;
 import org.stillrail.electrical.spread.RandomLimit;
 import org.stillrail.electrical.spread.Strays;
@@ -16,7 +15,7 @@ import org.stillrail.electrical.spread.Strays;
  * crossover and the compensator as it is. What strayed stands in series with the fit of the part as it was modelled, so each part is fitted once for all banks.
  * Crossover, phase margin and damping are told here of a bank at two nodes only; of one node they need no more than its impedance.
  */
-final class DynamicSpread implements FurtherFigures {
+final class DynamicSpread extends JudgedFigures {
 
     /**
      * A figure that a verdict looks at.
@@ -43,9 +42,6 @@ final class DynamicSpread implements FurtherFigures {
     private final Fits fits = Fits.none();
     private final boolean stepped;
     private final List<Judged> judged = new ArrayList<>();
-    private final List<DrawnFigure> figures = new ArrayList<>();
-    private final List<LimitSpread> limits = new ArrayList<>();
-    private final List<String> unknown = new ArrayList<>();
 
     /**
      * @param compensation   null where the rail's converter has no loop that is modelled
@@ -58,15 +54,16 @@ final class DynamicSpread implements FurtherFigures {
         this.surroundings = surroundings;
         this.compensation = compensation;
         CornerFigures nominal = at(surroundings, nominalRippleV);
-        Verdict deviation = new DeviationJudge(rail).at(nominal);
-        this.stepped = answered(deviation);
+        Judged deviation = new Judged(RandomFigure.DEVIATION, new DeviationJudge(rail), false);
+        Verdict verdict = deviation.judge().at(nominal);
+        this.stepped = answered(verdict);
         if (stepped) {
             figures.add(DrawnFigure.ofBank(RandomFigure.UNDERSHOOT));
             figures.add(DrawnFigure.ofBank(RandomFigure.OVERSHOOT));
+            add(deviation, verdict);
         } else {
-            unknown.add(sentence(deviation));
+            addUnknown(verdict);
         }
-        add(nominal, new Judged(RandomFigure.DEVIATION, new DeviationJudge(rail), false));
         add(nominal, new Judged(RandomFigure.WINDOW_SHARE, new WindowJudge(rail), true));
         add(nominal, new Judged(RandomFigure.BULK_CHARGE_SHARE, new BulkChargeJudge(rail), true));
         add(nominal, new Judged(RandomFigure.GAIN_MARGIN, LoopMarginJudge.ofGain(input), false));
@@ -81,57 +78,41 @@ final class DynamicSpread implements FurtherFigures {
     private void add(CornerFigures nominal, Judged figure) {
         Verdict verdict = figure.judge().at(nominal);
         if (answered(verdict)) {
-            judged.add(figure);
-            figures.add(DrawnFigure.ofBank(figure.kind()));
-            limits.add(new LimitSpread(verdict.requirement().label(),
-                    new RandomLimit(figure.kind(), verdict.bound(), figure.share() ? 1 : verdict.limit()), null, null));
+            add(figure, verdict);
         } else if (verdict.outcome() == Outcome.UNKNOWN) {
-            unknown.add(sentence(verdict));
+            addUnknown(verdict);
         }
+    }
+
+    private void add(Judged figure, Verdict nominal) {
+        judged.add(figure);
+        figures.add(DrawnFigure.ofBank(figure.kind()));
+        limits.add(new LimitSpread(nominal.requirement().label(),
+                new RandomLimit(figure.kind(), nominal.bound(), figure.share() ? 1 : nominal.limit()), null, null));
     }
 
     private static boolean answered(Verdict verdict) {
         return verdict.value() != null && verdict.limit() != null && (verdict.outcome() == Outcome.MET || verdict.outcome() == Outcome.NOT_MET);
     }
 
-    private static String sentence(Verdict verdict) {
-        return verdict.sentence().endsWith(".") ? verdict.sentence() : verdict.sentence() + ".";
-    }
-
     private CornerFigures at(Corner corner, Double rippleV) {
         Tried<LoopBand> loop = loop(corner);
         Tried<ChargeNeed> need = rail.loadStep() == null ? null : Tried.of(() -> ChargeNeed.of(corner.stage(rail), rail.loadStep()));
-        CornerFigures still = figures(corner, rippleV, loop, null, need);
+        Tried<Double> ripple = rippleV == null ? null : Tried.answer(rippleV);
+        Double atConverterV = rippleV == null ? null : StressSpread.rippleAtConverterV(input, corner);
+        CornerFigures still = new CornerFigures(corner, corner.bank(), ripple, List.of(), loop, null, need, atConverterV, null, null);
         if (loop == null || rail.loadStep() == null) {
             return still;
         }
-        Tried<Tried<StepPair>> walked = loop.then(band -> still.withFittedSteps(rail, compensation.value(), fits.proper(), false).steps());
-        return figures(corner, rippleV, loop, walked.answered() ? walked.value() : Tried.refused(walked.refusal()), need);
+        Tried<CornerFigures> stepped = loop.then(band -> still.withFittedSteps(rail, compensation.value(), fits.proper(), false));
+        return stepped.answered() ? stepped.value()
+                : new CornerFigures(corner, corner.bank(), ripple, List.of(), loop, Tried.refused(stepped.refusal()), need, atConverterV, null, null);
     }
 
     /** Null where there is none. */
     private Tried<LoopBand> loop(Corner corner) {
         return compensation == null ? null : compensation.then(placed -> corner.bank().distance() == null
                 ? LoopBand.crossing(corner.bank(), placed.at(corner, rail)) : LoopBand.of(corner.bank(), placed.at(corner, rail), placed.wantedHz()));
-    }
-
-    private CornerFigures figures(Corner corner, Double rippleV, Tried<LoopBand> loop, Tried<StepPair> steps, Tried<ChargeNeed> need) {
-        return new CornerFigures(corner, corner.bank(), rippleV == null ? null : Tried.answer(rippleV), List.of(), loop, steps, need,
-                rippleV == null ? null : StressSpread.rippleAtConverterV(input, corner), null, null);
-    }
-
-    @Override
-    public List<DrawnFigure> figures() {
-        return List.copyOf(figures);
-    }
-
-    List<LimitSpread> limits() {
-        return List.copyOf(limits);
-    }
-
-    /** What there is not, and why, in sentences. */
-    List<String> unknown() {
-        return List.copyOf(unknown);
     }
 
     @Override

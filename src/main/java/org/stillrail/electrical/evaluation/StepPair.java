@@ -1,5 +1,7 @@
 package org.stillrail.electrical.evaluation;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.converter.Converter;
 import org.stillrail.electrical.converter.PowerStage;
@@ -107,6 +109,22 @@ public record StepPair(StepResult step, StepResult release) {
     /** Whether the duty was held at a limit on either way. */
     public boolean metLimit() {
         return step.metLimit() || release.metLimit();
+    }
+
+    /**
+     * The ways that a duty limit held back, as they would be without one, by their name.
+     *
+     * @param unlimited the pair without duty limits; null where none was met
+     */
+    public Map<String, StepResult> heldBack(StepPair unlimited) {
+        Map<String, StepResult> ways = new LinkedHashMap<>();
+        if (unlimited != null && step.metLimit()) {
+            ways.put("step", unlimited.step);
+        }
+        if (unlimited != null && release.metLimit()) {
+            ways.put("release", unlimited.release);
+        }
+        return ways;
     }
 
     /** Worst error of a branch's fit, null where every branch is exact. */

@@ -1,6 +1,5 @@
 package org.stillrail.electrical.evaluation;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.stillrail.electrical.bank.Bank;
 import org.stillrail.electrical.bank.Node;
@@ -9,7 +8,6 @@ import org.stillrail.electrical.requirement.Outcome;
 import org.stillrail.electrical.requirement.Verdict;
 import org.stillrail.electrical.ripple.Ripple;
 import org.stillrail.electrical.spread.DrawnFigure;
-import org.stillrail.electrical.spread.FurtherFigures;
 import org.stillrail.electrical.spread.RandomFigure;
 import org.stillrail.electrical.spread.RandomLimit;
 import org.stillrail.electrical.spread.Strays;
@@ -19,15 +17,12 @@ import org.stillrail.electrical.stress.PartStress;
  * What the parts of random banks bear, by the road of the verdicts: each bank is a corner of its own, with its parts' capacitance and ESR where they strayed to
  * and as warm as those of the nominal bank, and the same judges look at it.
  */
-final class StressSpread implements FurtherFigures {
+final class StressSpread extends JudgedFigures {
 
     private final EvaluationInput input;
     private final Fitting fitting;
     private final Corner surroundings;
     private final VoltageRatingJudge voltage;
-    private final List<DrawnFigure> figures = new ArrayList<>();
-    private final List<LimitSpread> limits = new ArrayList<>();
-    private final List<String> unknown = new ArrayList<>();
 
     /** @param nominalRippleV peak to peak where nothing strays, null where it is not known */
     StressSpread(EvaluationInput input, Corner surroundings, Double nominalRippleV) {
@@ -56,7 +51,7 @@ final class StressSpread implements FurtherFigures {
         if (known && judged(verdict)) {
             limit(kind, branch, verdict.limit(), verdict);
         } else if (verdict.outcome() == Outcome.UNKNOWN || verdict.outcome() == Outcome.NOT_MODELLED) {
-            unknown.add(sentence(verdict));
+            addUnknown(verdict);
         }
     }
 
@@ -66,7 +61,7 @@ final class StressSpread implements FurtherFigures {
             figures.add(figure(RandomFigure.VOLTAGE_SHARE, branch));
             limit(RandomFigure.VOLTAGE_SHARE, branch, 1, verdict);
         } else if (verdict.outcome() == Outcome.UNKNOWN || judged(verdict)) {
-            unknown.add(sentence(verdict));
+            addUnknown(verdict);
         }
     }
 
@@ -81,25 +76,6 @@ final class StressSpread implements FurtherFigures {
 
     private static boolean judged(Verdict verdict) {
         return verdict.limit() != null && (verdict.outcome() == Outcome.MET || verdict.outcome() == Outcome.NOT_MET);
-    }
-
-    private static String sentence(Verdict verdict) {
-        return verdict.sentence().endsWith(".") ? verdict.sentence() : verdict.sentence() + ".";
-    }
-
-    @Override
-    public List<DrawnFigure> figures() {
-        return List.copyOf(figures);
-    }
-
-    /** In the order of the branches. */
-    List<LimitSpread> limits() {
-        return List.copyOf(limits);
-    }
-
-    /** What cannot be judged, in sentences. */
-    List<String> unknown() {
-        return List.copyOf(unknown);
     }
 
     @Override

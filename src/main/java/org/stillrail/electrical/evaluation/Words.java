@@ -3,7 +3,7 @@ package org.stillrail.electrical.evaluation;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.regex.Pattern;
+import org.stillrail.electrical.requirement.TeamSettings;
 
 /** Numbers within sentences: three digits and an engineering prefix. */
 final class Words {
@@ -11,7 +11,6 @@ final class Words {
     /** Why the current of a flyback is not known, as the end of a sentence. */
     static final String WITHOUT_TURNS = "the rail does not state the turns ratio of its flyback";
 
-    private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
     private static final String[] PREFIXES = {"p", "n", "µ", "m", "", "k", "M", "G"};
     private static final int NO_PREFIX = 4;
     private static final int USUAL_DIGITS = 3;
@@ -40,7 +39,7 @@ final class Words {
         if (value == 0 || !Double.isFinite(value)) {
             return plain(value) + (unit.isEmpty() ? "" : " " + unit);
         }
-        if (unit.isEmpty() || CURRENCY.matcher(unit).matches()) {
+        if (unit.isEmpty() || TeamSettings.isCurrency(unit)) {
             return digits(value, digits) + (unit.isEmpty() ? "" : " " + unit);
         }
         BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_UP));

@@ -1,6 +1,7 @@
 package org.stillrail.electrical.requirement;
 
 import java.util.Objects;
+import java.util.regex.Pattern;
 import org.stillrail.electrical.capacitor.Require;
 import org.stillrail.electrical.stress.StressRules;
 
@@ -13,6 +14,8 @@ import org.stillrail.electrical.stress.StressRules;
  */
 public record TeamSettings(double largestSensitivityPeak, DeratingRules deratingRules, StressRules stressRules, String currency) {
 
+    private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
+
     public static final TeamSettings DEFAULT = new TeamSettings(2, DeratingRules.DEFAULT, StressRules.DEFAULT, null);
 
     public TeamSettings {
@@ -22,9 +25,14 @@ public record TeamSettings(double largestSensitivityPeak, DeratingRules derating
         }
         Objects.requireNonNull(deratingRules, "deratingRules");
         stressRules = stressRules == null ? StressRules.DEFAULT : stressRules;
-        if (currency != null && !currency.matches("[A-Z]{3}")) {
+        if (currency != null && !isCurrency(currency)) {
             throw new IllegalArgumentException("currency must be three capital letters, not '" + currency + "'");
         }
+    }
+
+    /** Whether it is spelt as a code of ISO 4217. */
+    public static boolean isCurrency(String code) {
+        return CURRENCY.matcher(code).matches();
     }
 
     /** Unit of a cost: empty where no currency is said. */

@@ -32,13 +32,7 @@ class CircuitTest {
                 .withLoadLineOhm(cases.coin() ? 0 : cases.between(1e-4, 2e-2));
         LoopResult loop = Loop.of(bank, converter, GRID);
         Circuit circuit = circuit(bank, converter);
-        for (int i = 0; i < GRID.size(); i++) {
-            double expected = loop.closedImpedanceOhm()[i];
-            Check.that(Topic.STEP, "Closed-loop impedance of the state equations against that of the curves, 500 random banks and converters, half with a load line")
-                    .source(Source.independent("state equations solved as a real linear system at each frequency (EJML)"))
-                    .expected("the same |Z| at 41 frequencies each").relative(1e-5)
-                    .compare("ohm", closedImpedanceOhm(circuit, GRID.omega(i)), expected);
-        }
+        sameImpedance("500 random banks and converters, half with a load line", circuit, loop);
     }
 
     @Property(tries = 500)
@@ -48,13 +42,7 @@ class CircuitTest {
         PowerStage stage = cases.stage();
         Converter converter = new Converter(stage, cases.coin() ? cases.voltageMode(false) : cases.currentMode(stage), cases.compensator())
                 .withLoadLineOhm(cases.coin() ? 0 : cases.between(1e-4, 2e-2));
-        double largest = largestRealPart(circuit(bank, converter));
-        if (Math.abs(largest) < 1e-9 * fastest(circuit(bank, converter))) {
-            return; // a loop within rounding of the limit of stability
-        }
-        Check.that(Topic.LOOP, "Stability by encirclements, 500 random banks and converters")
-                .source(Source.independent("eigenvalues of the closed loop's state matrix (EJML)")).expected("stable where all real parts are negative")
-                .compare("", largest < 0 ? 1 : 0, Loop.of(bank, converter, GRID).stable() ? 1 : 0);
+        sameStability("500 random banks and converters", circuit(bank, converter), Loop.of(bank, converter, GRID));
     }
 
     /** The angle that a load line adds where the load is sensed is no passive one, so the encirclements are tried on many. */
@@ -67,15 +55,24 @@ class CircuitTest {
                 .withLoadLineOhm(cases.between(1e-4, 2e-2));
         LoopResult loop = Loop.of(bank, converter, GRID);
         Circuit circuit = BankEquations.of(StepRequest.of(bank, converter, new Load(1, 2, 1e6), 1e-3), new SeriesEquivalent()).circuit(converter, 1);
+        sameImpedance("1000 random banks at two nodes with a load line", circuit, loop);
+        sameStability("1000 random banks at two nodes with a load line", circuit, loop);
+    }
+
+    private static void sameImpedance(String cases, Circuit circuit, LoopResult loop) {
         for (int i = 0; i < GRID.size(); i++) {
-            Check.that(Topic.STEP, "Closed-loop impedance of the state equations against that of the curves, 1000 random banks at two nodes with a load line")
+            Check.that(Topic.STEP, "Closed-loop impedance of the state equations against that of the curves, " + cases)
                     .source(Source.independent("state equations solved as a real linear system at each frequency (EJML)"))
                     .expected("the same |Z| at 41 frequencies each").relative(1e-5)
                     .compare("ohm", closedImpedanceOhm(circuit, GRID.omega(i)), loop.closedImpedanceOhm()[i]);
         }
+    }
+
+    /** Says nothing of a loop within rounding of the limit of stability. */
+    private static void sameStability(String cases, Circuit circuit, LoopResult loop) {
         double largest = largestRealPart(circuit);
         if (Math.abs(largest) >= 1e-9 * fastest(circuit)) {
-            Check.that(Topic.LOOP, "Stability by encirclements, 1000 random banks at two nodes with a load line")
+            Check.that(Topic.LOOP, "Stability by encirclements, " + cases)
                     .source(Source.independent("eigenvalues of the closed loop's state matrix (EJML)")).expected("stable where all real parts are negative")
                     .compare("", largest < 0 ? 1 : 0, loop.stable() ? 1 : 0);
         }
